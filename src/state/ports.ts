@@ -1,0 +1,84 @@
+import type { HalfNotesPerMinute } from '../vocabulary';
+import type { PartName, Performance } from '../performance/performance';
+
+/** What the state asks of the world outside. Each port has a real side (audio, device) and a recorder for tests. */
+
+/** Where the sound is. Anything but `running` needs a gesture to resume. */
+export type SoundState =
+  | { readonly kind: 'off' }
+  | { readonly kind: 'starting' }
+  | { readonly kind: 'running'; readonly samples: 'loading' | 'ready' | 'synthesised' }
+  | { readonly kind: 'blocked'; readonly reason: string };
+
+/** What the transport does. */
+export type TransportState =
+  | { readonly kind: 'stopped' }
+  | { readonly kind: 'starting' }
+  | { readonly kind: 'counting in' }
+  | { readonly kind: 'playing' };
+
+/** What is heard at this moment, output latency included. */
+export interface Heard {
+  /** Score tick, fractional. */
+  readonly tick: number;
+  /** Passes completed, from 0. */
+  readonly pass: number;
+  /** Beats left of the count-in (half of a half note each), or null when the music sounds. */
+  readonly countIn: number | null;
+  /** The performance that sounds; after a live change it is the new one only from the cycle where the change lands. */
+  readonly performance: Performance;
+}
+
+export interface PlayRequest {
+  readonly performance: Performance;
+  /** Where to start, at a bar. */
+  readonly fromTick: number;
+  readonly tempo: HalfNotesPerMinute;
+  /** Bars of clave before the music, on the right side of the clave. */
+  readonly countInBars: 0 | 1 | 2;
+}
+
+/** Balance: linear gain 0 to 1 per part, and mutes; the ceiling limits the sum. */
+export interface Mix {
+  readonly parts: Readonly<Record<PartName, { readonly level: number; readonly muted: boolean }>>;
+  /** Overall loudness, 0 to 1. */
+  readonly ceiling: number;
+  /** Cents above A = 440, −50 to 50. */
+  readonly tuningCents: number;
+}
+
+/** Plays performances. Made once for the life of the page. */
+export interface Player {
+  /** Starts the music; call it inside a user's gesture. Sound follows within a second: samples if they are there, else synthesised. */
+  play(request: PlayRequest): void;
+  /** Stops at once: silence within 50 ms. */
+  stop(): void;
+  /** Replaces what plays, from the next cycle boundary on. Does nothing when stopped. Returns the score tick in the new performance where it lands, or null. */
+  change(performance: Performance): number | null;
+  /** Takes effect on the next sound that is not yet on its way. */
+  setTempo(tempo: HalfNotesPerMinute): void;
+  setMix(mix: Mix): void;
+  /** Sounds a stroke at once, for touching a note on screen. */
+  sound(midi: readonly number[], velocity: number): void;
+  /** Read once a frame by the playhead; null when stopped. */
+  heard(): Heard | null;
+  soundState(): SoundState;
+  transportState(): TransportState;
+  /** Called when the sound or transport state changes, never per frame. Returns the way to stop listening. */
+  onChange(listener: () => void): () => void;
+}
+
+/** Keeps text by key on this device. Every write says whether it was kept. */
+export interface Storage {
+  read(key: string): Promise<StorageRead>;
+  write(key: string, text: string): Promise<StorageWrite>;
+  /** Called when another tab wrote `key`. */
+  onOtherTab(listener: (key: string) => void): () => void;
+}
+export type StorageRead = { readonly kind: 'found'; readonly text: string } | { readonly kind: 'nothing' } | { readonly kind: 'refused'; readonly reason: string };
+export type StorageWrite = { readonly kind: 'kept' } | { readonly kind: 'refused'; readonly reason: string };
+
+/** Hands a file to the person. */
+export interface FileSaver {
+  save(name: string, type: string, bytes: Uint8Array): void;
+}
