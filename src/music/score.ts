@@ -1,6 +1,7 @@
 import type { Alignment } from './clave/alignment';
 import type { BassStroke, Clave, Colour, Device, Direction, DrumStroke, Hands, HalfNotesPerMinute, Level, PianoStroke } from '../vocabulary';
-import type { ChartNotice, Form, Key, Meter, SoundingBar } from './chart/chart';
+import type { ChartNotice, Form, Meter, SoundingBar } from './chart/chart';
+import type { Key } from './pitch/key';
 
 /** What a player may set; everything missing has a stated default. */
 export interface ArrangeOptions {

@@ -1,11 +1,8 @@
 import type { Clave, HalfNotesPerMinute, Side } from '../../vocabulary';
 import type { Chord } from '../chord/chord';
+import type { Key } from '../pitch/key';
 
-/** A key as written: `D`, `Dm`, `Bb`. */
-export interface Key {
-  readonly tonic: string;
-  readonly mode: 'major' | 'minor';
-}
+export type { Key } from '../pitch/key';
 
 /** Meters that have a clave. */
 export type Meter = '4/4' | '6/8';
