@@ -1,0 +1,48 @@
+import type { ReactNode } from 'react';
+import type { Performance, PartName } from '../../performance/performance';
+import type { Score } from '../../music/score';
+import type { Heard } from '../../state/ports';
+import type { Stroke } from '../../vocabulary';
+
+/** A run of sounding bars, [fromBar, toBar), counted from 0 over the whole form. */
+export interface BarRun {
+  readonly fromBar: number;
+  readonly toBar: number;
+}
+
+/**
+ * What the Practise board is given. The board keeps nothing but which card is shown, which cell has the focus and which
+ * stroke is explained; everything else comes from here. Bars are counted from 0 over the whole form (`SoundingBar.index`).
+ */
+export interface PractiseBoardProps {
+  /** What is to be played next: drawn when stopped, and while playing whenever `scoreOf` knows nothing better. */
+  readonly score: Score;
+  /** The arrangement of the whole form, for bars that `score` leaves out because it is a loop; `score` itself when missing. */
+  readonly whole?: Score;
+  /** The score a performance was made from, so that a live change is drawn when it is heard and not before. Null when unknown. */
+  readonly scoreOf?: (performance: Performance) => Score | null;
+  /** What is heard at this moment; read once a frame, never stored. */
+  readonly heard: () => Heard | null;
+  /** True from Play to Stop, count-in included: the frame loop runs only then. */
+  readonly playing: boolean;
+  /** The bar the music would start at: its card is shown when stopped. */
+  readonly cursorBar: number;
+  /** The loop, or null when the whole form goes round. */
+  readonly loop: BarRun | null;
+  /** Parts that do not sound; drawn thinner and said in words. */
+  readonly silent?: readonly PartName[];
+  /** One sentence why a stroke is what it is. */
+  readonly why: (stroke: Stroke) => string;
+  /** A bar was touched, or the arrow keys left the card: the cursor should go there (and the music, when it plays). */
+  readonly onStartAt: (barIndex: number) => void;
+  /** A stroke was touched: sound it, say. The board opens the sentence by itself. */
+  readonly onStroke: (stroke: Stroke) => void;
+  /** A loop handle came to rest: loop the bars [fromBar, toBar), always whole cards. */
+  readonly onLoop: (fromBar: number, toBar: number) => void;
+  /** Whether the hand strip is shown; true when missing. */
+  readonly strip?: boolean;
+  /** Stands at the left of the map of the form, on the same row: title and quick line. */
+  readonly children?: ReactNode;
+  /** Takes the place of the lanes of the sounding card: the staff view. Called with the bars of the card, [fromBar, toBar). */
+  readonly staff?: (fromBar: number, toBar: number) => ReactNode;
+}
