@@ -32,7 +32,10 @@ export const TEMPO_RANGE = { from: 25, to: 140 } as const;
 
 /** A tempo within `TEMPO_RANGE`. Throws outside it; text from people is checked before it comes here. */
 export function halfNotesPerMinute(value: number): HalfNotesPerMinute {
-  assert(value >= TEMPO_RANGE.from && value <= TEMPO_RANGE.to, `tempo must be ${TEMPO_RANGE.from} to ${TEMPO_RANGE.to} half notes a minute, got ${value}`);
+  assert(
+    value >= TEMPO_RANGE.from && value <= TEMPO_RANGE.to,
+    `tempo must be ${TEMPO_RANGE.from} to ${TEMPO_RANGE.to} half notes a minute, got ${value}`,
+  );
   return value as HalfNotesPerMinute;
 }
 
@@ -47,9 +50,7 @@ export function assert(condition: unknown, message: string): asserts condition {
 }
 
 /** What reading something typed or loaded gives: the value, or every fault that was found. */
-export type Result<Value, Fault> =
-  | { readonly ok: true; readonly value: Value }
-  | { readonly ok: false; readonly faults: readonly Fault[] };
+export type Result<Value, Fault> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** A successful `Result`. */
 export const ok = <Value>(value: Value): Result<Value, never> => ({ ok: true, value });
@@ -81,8 +82,28 @@ export type LineName = 'guide' | 'minor' | 'major' | 'vamp' | 'riff';
 
 /** A degree above a chord's root, in the order of its semitones. */
 export type Degree =
-  | '1' | 'b2' | '2' | 'b3' | '3' | '4' | '#4' | 'b5' | '5' | '#5' | 'b6' | '6' | 'b7' | '7'
-  | 'b9' | '9' | '#9' | '11' | '#11' | 'b13' | '13' | 'bb7';
+  | '1'
+  | 'b2'
+  | '2'
+  | 'b3'
+  | '3'
+  | '4'
+  | '#4'
+  | 'b5'
+  | '5'
+  | '#5'
+  | 'b6'
+  | '6'
+  | 'b7'
+  | '7'
+  | 'b9'
+  | '9'
+  | '#9'
+  | '11'
+  | '#11'
+  | 'b13'
+  | '13'
+  | 'bb7';
 
 /** The part a piano stroke plays in its cell; for the bass, which note of the chord it takes. */
 export type PianoRole = 'octave' | 'inner' | 'chord' | 'single' | 'approach';

@@ -1,6 +1,17 @@
-import type { Alignment } from './clave/alignment';
-import type { BassStroke, Clave, Colour, Device, Direction, DrumStroke, Hands, HalfNotesPerMinute, Level, PianoStroke } from '../vocabulary';
+import type {
+  BassStroke,
+  Clave,
+  Colour,
+  Device,
+  Direction,
+  DrumStroke,
+  HalfNotesPerMinute,
+  Hands,
+  Level,
+  PianoStroke,
+} from '../vocabulary';
 import type { ChartNotice, Form, Meter, SoundingBar } from './chart/chart';
+import type { Alignment } from './clave/alignment';
 import type { Key } from './pitch/key';
 
 /** What a player may set; everything missing has a stated default. */

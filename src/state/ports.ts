@@ -1,5 +1,5 @@
-import type { HalfNotesPerMinute } from '../vocabulary';
 import type { PartName, Performance } from '../performance/performance';
+import type { HalfNotesPerMinute } from '../vocabulary';
 
 /** What the state asks of the world outside. Each port has a real side (audio, device) and a recorder for tests. */
 
@@ -75,7 +75,10 @@ export interface Storage {
   /** Called when another tab wrote `key`. */
   onOtherTab(listener: (key: string) => void): () => void;
 }
-export type StorageRead = { readonly kind: 'found'; readonly text: string } | { readonly kind: 'nothing' } | { readonly kind: 'refused'; readonly reason: string };
+export type StorageRead =
+  | { readonly kind: 'found'; readonly text: string }
+  | { readonly kind: 'nothing' }
+  | { readonly kind: 'refused'; readonly reason: string };
 export type StorageWrite = { readonly kind: 'kept' } | { readonly kind: 'refused'; readonly reason: string };
 
 /** Hands a file to the person. */

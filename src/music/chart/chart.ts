@@ -110,7 +110,15 @@ export interface ChartFault {
 
 /** Something to tell the player about a chart or form that is no fault. */
 export interface ChartNotice {
-  readonly code: 'odd section' | 'section on the other side' | 'half-side' | 'outside the clave' | 'label disagrees' | 'style against meter' | 'tempo outside style' | 'open odd vamp';
+  readonly code:
+    | 'odd section'
+    | 'section on the other side'
+    | 'half-side'
+    | 'outside the clave'
+    | 'label disagrees'
+    | 'style against meter'
+    | 'tempo outside style'
+    | 'open odd vamp';
   /** Sounding bar (from 0) it concerns, or null when it concerns the text alone. */
   readonly bar: number | null;
   readonly section: string | null;

@@ -1,8 +1,7 @@
 import type { Degree } from '../../vocabulary';
 
 /** The family a chord belongs to, by its third, fifth and seventh. */
-export type ChordFamily =
-  | 'major' | 'minor' | 'dominant' | 'half-diminished' | 'diminished' | 'augmented' | 'minor-major' | 'sus' | 'power';
+export type ChordFamily = 'major' | 'minor' | 'dominant' | 'half-diminished' | 'diminished' | 'augmented' | 'minor-major' | 'sus' | 'power';
 
 /** One tone of a chord: what it is above the root, and how it is spelled. */
 export interface ChordTone {

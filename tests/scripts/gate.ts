@@ -1,0 +1,83 @@
+/**
+ * `npm test`: one gate, the same here and in CI. Runs its steps in order, stops at the first that fails, and closes with a
+ * line `N passed, N failed` over all tests that ran (a failed step that is no test run counts as one failure).
+ */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+
+interface Step {
+  readonly name: string;
+  readonly command: readonly string[];
+  /** Where the step leaves its counts, if it runs tests. */
+  readonly report?: { readonly file: string; readonly count: (report: unknown) => Counts };
+}
+interface Counts {
+  readonly passed: number;
+  readonly failed: number;
+}
+
+const RESULTS = 'test-results';
+const unitReport = join(RESULTS, 'unit.json');
+const browserReport = join(RESULTS, 'browser.json');
+
+const unitCounts = (report: unknown): Counts => {
+  const { numPassedTests, numFailedTests } = report as { numPassedTests: number; numFailedTests: number };
+  return { passed: numPassedTests, failed: numFailedTests };
+};
+const browserCounts = (report: unknown): Counts => {
+  const { stats } = report as { stats: { expected: number; unexpected: number; flaky: number } };
+  return { passed: stats.expected + stats.flaky, failed: stats.unexpected };
+};
+
+const STEPS: readonly Step[] = [
+  { name: 'format', command: ['biome', 'format', '.'] },
+  { name: 'types', command: ['tsc', '--noEmit'] },
+  { name: 'types of the pure folders, without the DOM', command: ['tsc', '--noEmit', '-p', 'src/tsconfig.pure.json'] },
+  { name: 'lint and import zones', command: ['biome', 'check', '--formatter-enabled=false', '--error-on-warnings', '.'] },
+  {
+    name: 'unit tests',
+    command: ['vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${unitReport}`],
+    report: { file: unitReport, count: unitCounts },
+  },
+  { name: 'build', command: ['vite', 'build', '--logLevel', 'warn'] },
+  { name: 'size of the first screen', command: ['tsx', 'tests/scripts/check-size.ts'] },
+  {
+    name: 'browser tests',
+    command: ['playwright', 'test', '-c', 'tests/browser/playwright.config.ts'],
+    report: { file: browserReport, count: browserCounts },
+  },
+];
+
+function run(step: Step): { readonly ok: boolean; readonly counts: Counts } {
+  const [program = '', ...args] = step.command;
+  const { status, error } = spawnSync(join('node_modules', '.bin', program), args, {
+    stdio: ['ignore', 'inherit', 'inherit'],
+    shell: process.platform === 'win32',
+  });
+  if (error) console.error(error.message);
+  const found =
+    step.report && existsSync(step.report.file)
+      ? step.report.count(JSON.parse(readFileSync(step.report.file, 'utf8')))
+      : { passed: 0, failed: 0 };
+  const ok = status === 0 && (!step.report || found.passed > 0);
+  return { ok, counts: ok || found.failed > 0 ? found : { ...found, failed: 1 } };
+}
+
+rmSync(RESULTS, { recursive: true, force: true });
+mkdirSync(RESULTS, { recursive: true });
+let passed = 0;
+let failed = 0;
+for (const [index, step] of STEPS.entries()) {
+  console.log(`\n── ${index + 1} of ${STEPS.length}: ${step.name}`);
+  const from = performance.now();
+  const { ok, counts } = run(step);
+  passed += counts.passed;
+  failed += counts.failed;
+  console.log(`── ${step.name}: ${ok ? 'passed' : 'FAILED'} in ${((performance.now() - from) / 1000).toFixed(1)} s`);
+  if (!ok) {
+    process.exitCode = 1;
+    break;
+  }
+}
+console.log(`\n${passed} passed, ${failed} failed`);

@@ -1,0 +1,33 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+/** What the served page may load: its own files alone. Images may also be data or blob addresses made by the page itself. */
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'self'",
+  "img-src 'self' data: blob:",
+  "style-src 'self' 'unsafe-inline'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "frame-ancestors 'none'",
+].join('; ');
+
+export default defineConfig({
+  // Relative addresses, so that dist/ works under any path of any static server.
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2022', sourcemap: true },
+  preview: { headers: { 'Content-Security-Policy': CONTENT_SECURITY_POLICY, 'X-Content-Type-Options': 'nosniff' } },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: { name: 'core', environment: 'node', include: ['tests/**/*.test.ts'], exclude: ['tests/ui/**'] },
+      },
+      {
+        extends: true,
+        // Globals let the testing library clean up after each test by itself.
+        test: { name: 'ui', environment: 'happy-dom', globals: true, include: ['tests/ui/**/*.test.{ts,tsx}'] },
+      },
+    ],
+  },
+});
