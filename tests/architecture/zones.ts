@@ -72,7 +72,7 @@ export const ZONES: readonly Zone[] = [
   ),
   zone('audio', ['performance'], ['tone'], PORTS, ['state/ports']),
   zone('input', ['performance'], [], PORTS, ['state/ports']),
-  zone('device/workers', ['music', 'performance', 'exchange', 'practice'], [], PORTS, ['state/ports']),
+  zone('device/workers', ['music', 'performance', 'exchange', 'practice', 'device'], [], PORTS, ['state/ports']),
   zone('device', ['performance'], ['idb'], `${PORTS} Code for a worker belongs in src/device/workers.`, ['state/ports']),
   zone(
     'state',
