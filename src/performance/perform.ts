@@ -1,0 +1,121 @@
+import type { Score } from '../music/score';
+import type { BassStroke, DrumStroke, PianoStroke } from '../vocabulary';
+import { assert, TICKS_PER_STEP } from '../vocabulary';
+import type { DraftEvent } from './draft-event';
+import type { Feel } from './feel';
+import { offsetTicks, STRAIGHT } from './feel';
+import { finalStrokes } from './final-stroke';
+import type { PartName, Performance, PerformedEvent } from './performance';
+import { PARTS } from './performance';
+
+/** How a score is to be played. */
+export interface PerformOptions {
+  /** Which hands of the piano sound. */
+  readonly sounding: { readonly right: boolean; readonly left: boolean };
+  /** What the pulse lane marks: 1 and 3, or all four. In 6/8 it marks the dotted beats either way. */
+  readonly pulse: 'halves' | 'quarters';
+  /** True adds a last stroke for everyone on the first tick after the last bar, and plays the form once. */
+  readonly ending: boolean;
+  /** Straight when missing. */
+  readonly feel?: Feel;
+}
+
+/** How loud the unpitched parts are struck, 1 to 127 (common practice, no source: set by ear against the piano). */
+const CLAVE_VELOCITY = 100;
+const PULSE_VELOCITY = { high: 96, low: 80 } as const;
+const PERCUSSION_VELOCITY: Readonly<Record<string, number>> = { accent: 100, open: 96, slap: 96, bell: 92, ghost: 50 };
+const PLAIN_PERCUSSION_VELOCITY = 76;
+/** Unpitched sounds ring out by themselves; the step is their nominal length. */
+const DRUM_TICKS = TICKS_PER_STEP;
+
+/**
+ * A score made into single sounds, one event a note, with the pulse lane added. Ids follow notated place, part and
+ * pitch, so the same score always gives the same ids. Throws when a stroke lies outside the score's ticks.
+ */
+export function perform(score: Score, options: PerformOptions): Performance {
+  const cycleSteps = score.meter === '6/8' ? 12 : 16;
+  const drafts: DraftEvent[] = [
+    ...(options.sounding.right ? pitched('piano right', score.parts.rightHand) : []),
+    ...(options.sounding.left ? pitched('piano left', score.parts.leftHand) : []),
+    ...pitched('bass', score.parts.bass),
+    ...score.parts.clave.map((stroke) => drum('clave', stroke.tick, 'clave', CLAVE_VELOCITY)),
+    ...pulse(score, options.pulse),
+    ...Object.entries(score.parts.percussion).flatMap(([instrument, strokes]) => percussion(instrument, strokes)),
+  ];
+  for (const { part, tick } of drafts)
+    assert(tick >= score.fromTick && tick < score.toTick, `${part} stroke must lie in [${score.fromTick}, ${score.toTick}), got ${tick}`);
+  const lastBarTicks = score.meter === '6/8' ? 1440 : 1920;
+  if (options.ending) drafts.push(...finalStrokes(score, drafts, lastBarTicks));
+  return {
+    events: withIds(score, drafts, options.feel ?? STRAIGHT, cycleSteps),
+    fromTick: score.fromTick,
+    toTick: score.toTick + (options.ending ? lastBarTicks : 0),
+    closed: score.closed && !options.ending,
+    cycleStarts: cycleStarts(score, cycleSteps),
+    bars: score.bars.map(({ tick, ticks, cycleStep }) => ({ tick, ticks, cycleStep })),
+    clave: { steps: claveSteps(score, cycleSteps), cycleSteps },
+    tempo: score.tempo,
+  };
+}
+
+function pitched(part: PartName, strokes: readonly (PianoStroke | BassStroke)[]): DraftEvent[] {
+  return strokes.flatMap(({ tick, soundingTicks, midi, velocity, firstPassOnly }) =>
+    midi.map((note) => ({ part, tick, soundingTicks, midi: note, drum: null, velocity, firstPassOnly })),
+  );
+}
+
+function drum(part: PartName, tick: number, name: string, velocity: number): DraftEvent {
+  return { part, tick, soundingTicks: DRUM_TICKS, midi: null, drum: name, velocity, firstPassOnly: false };
+}
+
+function percussion(instrument: string, strokes: readonly DrumStroke[]): DraftEvent[] {
+  return strokes.map(({ tick, stroke }) =>
+    drum('percussion', tick, `${instrument} ${stroke}`, PERCUSSION_VELOCITY[stroke] ?? PLAIN_PERCUSSION_VELOCITY),
+  );
+}
+
+function pulse(score: Score, lane: PerformOptions['pulse']): DraftEvent[] {
+  const beat = score.meter === '6/8' ? 720 : lane === 'halves' ? 960 : 480;
+  return score.bars.flatMap(({ tick, ticks }) =>
+    Array.from({ length: Math.ceil(ticks / beat) }, (_, index) =>
+      index === 0
+        ? drum('pulse', tick, 'pulse high', PULSE_VELOCITY.high)
+        : drum('pulse', tick + index * beat, 'pulse low', PULSE_VELOCITY.low),
+    ),
+  );
+}
+
+/** Where a clave cycle begins; after a short bar that may be inside a bar. */
+function cycleStarts(score: Score, cycleSteps: number): number[] {
+  return score.bars.flatMap(({ tick, ticks, cycleStep }) => {
+    const first = tick + ((cycleSteps - cycleStep) % cycleSteps) * TICKS_PER_STEP;
+    return first < tick + ticks ? [first] : [];
+  });
+}
+
+/** The steps of the cycle that the clave strikes, read off the score so that any clave is right. */
+function claveSteps(score: Score, cycleSteps: number): number[] {
+  const steps = new Set<number>();
+  for (const stroke of score.parts.clave) {
+    const step = cycleStepAt(score, stroke.tick, cycleSteps);
+    if (step !== null) steps.add(step);
+  }
+  return [...steps].sort((a, b) => a - b);
+}
+
+function cycleStepAt(score: Score, tick: number, cycleSteps: number): number | null {
+  const bar = score.bars.find((candidate) => tick >= candidate.tick && tick < candidate.tick + candidate.ticks);
+  return bar === undefined ? null : (bar.cycleStep + Math.round((tick - bar.tick) / TICKS_PER_STEP)) % cycleSteps;
+}
+
+function withIds(score: Score, drafts: readonly DraftEvent[], feel: Feel, cycleSteps: number): PerformedEvent[] {
+  const partOrder = (part: PartName) => PARTS.indexOf(part);
+  return drafts
+    .toSorted((a, b) => a.tick - b.tick || partOrder(a.part) - partOrder(b.part) || (a.midi ?? 0) - (b.midi ?? 0))
+    .map((draft, id) => ({
+      id,
+      ...draft,
+      offsetTicks: feel === STRAIGHT ? 0 : offsetTicks(feel, draft.part, cycleStepAt(score, draft.tick, cycleSteps) ?? 0),
+    }))
+    .sort((a, b) => a.tick + a.offsetTicks - (b.tick + b.offsetTicks) || a.id - b.id);
+}
