@@ -1,0 +1,282 @@
+import { ChordType } from 'tonal';
+import type { Degree } from '../../vocabulary';
+import { degreeNumber, degreeSemitones } from '../pitch/spell';
+
+/**
+ * What stands after a chord's root: from the many ways it is typed to the degrees it means.
+ *
+ * Method: `plainSymbol` replaces every printed sign by one ASCII sign of the same length, so that places in the text stay
+ * true. The reader then takes one word after another (quality, number, sus, add, alteration …) and collects a `Recipe`.
+ * The recipe's bare chord is looked up in tonal by tonal's own name for it; extensions and alterations are laid over it.
+ *
+ * Choices where usage differs: `maj` alone and `°` alone are triads, `Δ` alone is a major seventh, `11` leaves out a major
+ * third, `13` leaves out the 11th, `alt` is every altered tension and no natural fifth.
+ */
+
+/** The degrees of a suffix, or where it stops making sense (index into the suffix) and what could stand there. */
+export type SuffixReading =
+  | { readonly ok: true; readonly degrees: readonly Degree[] }
+  | { readonly ok: false; readonly at: number; readonly expected: string };
+
+const SIGNS: Readonly<Record<string, string>> = {
+  '♭': 'b', '♯': '#', '𝄫': 'bb', '𝄪': '##', Δ: '^', '∆': '^', '△': '^', '▵': '^', ø: 'ø', Ø: 'ø', '∅': 'ø', '⌀': 'ø', '°': 'o', º: 'o', '˚': 'o',
+  '−': '-', '–': '-', '‑': '-', '⁻': '-', '⁺': '+', '∕': '/', '⁄': '/', '²': '2', '⁴': '4', '⁵': '5', '⁶': '6', '⁷': '7', '⁹': '9', '¹': '1', '³': '3',
+};
+const SIGN = new RegExp(`[${Object.keys(SIGNS).join('')}]`, 'gu');
+
+/** The symbol with printed signs (♭ ♯ Δ ø ° − superscripts) as ASCII letters, `^`, `ø`, `o`; as long as it was. */
+export const plainSymbol = (symbol: string): string => symbol.replace(SIGN, (sign) => SIGNS[sign] ?? sign);
+
+type Quality = 'major' | 'minor' | 'diminished' | 'half-diminished' | 'augmented';
+
+/** What a suffix asks for, before it is turned into degrees. */
+interface Recipe {
+  quality: Quality;
+  /** The quality was typed (`maj`, `m`, `dom` …) rather than left out. */
+  said: boolean;
+  /** The number that says how far thirds are stacked; 5 is the power chord, 69 six-nine. */
+  number: 5 | 6 | 7 | 9 | 11 | 13 | 69 | null;
+  majorSeventh: boolean;
+  sus: readonly Degree[];
+  alt: boolean;
+  altered: Set<Degree>;
+  added: Set<Degree>;
+  left: Set<3 | 5>;
+}
+
+/** Takes one word at the front of `rest`; returns its length, 0 if it is not this word, or what was expected instead. */
+type Word = (rest: string, recipe: Recipe, place: Place) => number | string;
+interface Place {
+  readonly first: boolean;
+  /** Inside brackets or behind a comma or slash, where a number adds a note instead of stacking thirds. */
+  readonly listed: boolean;
+}
+
+const MAJOR_WORD = /^(major|maj|Major|Maj|MAJ|ma(?!dd|lt)|Ma|MA|M(?!i|I|in|IN)|\^|j(?=\d))/;
+const STACK = new Set([5, 6, 7, 9, 11, 13, 69]);
+const SUFFIX = 'a chord suffix such as m7, maj7, 7b9, m7b5, dim7, 6/9 or sus4';
+
+const QUALITIES: readonly (readonly [RegExp, Quality])[] = [
+  [/^(minor|min|Min|MIN|mi|Mi|MI|m|-(?!5))/, 'minor'],
+  [/^(dim|Dim|DIM|o(?!m))/, 'diminished'],
+  [/^(ø|half-?dim|hdim)/, 'half-diminished'],
+  [/^(aug|Aug|AUG|\+(?!5|11|13))/, 'augmented'],
+  [/^dom(?=7|9|11|13)/, 'major'],
+];
+
+const quality: Word = (rest, recipe, { first }) => {
+  if (!first) return 0;
+  for (const [word, name] of MAJOR_WORD.test(rest) ? [] : QUALITIES) {
+    const length = word.exec(rest)?.[0].length ?? 0;
+    if (length > 0) {
+      recipe.quality = name;
+      recipe.said = true;
+      return length;
+    }
+  }
+  return 0;
+};
+
+/** `maj7`, `M9`, `Δ`: a major seventh, also behind a minor, diminished or augmented quality. */
+const major: Word = (rest, recipe, { first }) => {
+  const word = MAJOR_WORD.exec(rest)?.[0];
+  if (word === undefined) return 0;
+  const digits = /^(13|11|9|7)(?!\d)/.exec(rest.slice(word.length))?.[0] ?? '';
+  if (recipe.majorSeventh || recipe.quality === 'half-diminished') return 'one seventh only';
+  if (!first && recipe.number !== null && !(recipe.number === 7 && recipe.quality === 'diminished')) return 'one number only';
+  if (digits === '' && word !== '^') {
+    if (!first) return 'maj7, maj9, maj11 or maj13';
+    recipe.said = true;
+    return word.length;
+  }
+  recipe.said = true;
+  // A triangle before a six stands for the major triad.
+  if (digits === '' && rest.charAt(word.length) === '6') return word.length;
+  recipe.majorSeventh = true;
+  if (recipe.number === 7) recipe.added.add('7');
+  else recipe.number = digits === '' ? 7 : (Number(digits) as 7 | 9 | 11 | 13);
+  return word.length + digits.length;
+};
+
+const number: Word = (rest, recipe, { listed }) => {
+  const digits = /^\d+/.exec(rest)?.[0];
+  if (digits === undefined) return 0;
+  const value = Number(digits);
+  if (listed && value !== 7) {
+    const degree = ({ 6: '6', 9: '9', 11: '11', 13: '13' } as const)[value];
+    if (degree === undefined) return 'one of 6, 9, 11, 13';
+    recipe.added.add(degree);
+    return digits.length;
+  }
+  if (recipe.number !== null) return 'one number only; further notes go in brackets';
+  if (!STACK.has(value)) return value === 4 || value === 2 ? `sus${value} or add${value}` : 'one of 5, 6, 7, 9, 11, 13';
+  if (value === 5 && recipe.said) return SUFFIX;
+  recipe.number = value as NonNullable<Recipe['number']>;
+  const trailing = value >= 7 && value <= 13 ? (/^(M|maj)(?![a-z\d])/.exec(rest.slice(digits.length))?.[0] ?? '') : '';
+  if (trailing !== '') recipe.majorSeventh = true;
+  return digits.length + trailing.length;
+};
+
+const suspended: Word = (rest, recipe) => {
+  const match = /^(?:sus|Sus|SUS)(24|42|2\/4|4\/2|2|4)?/.exec(rest);
+  if (!match) return 0;
+  const typed = match[1] ?? '4';
+  recipe.sus = [...(typed.includes('2') ? (['2'] as const) : []), ...(typed.includes('4') ? (['4'] as const) : [])];
+  return match[0].length;
+};
+
+const added: Word = (rest, recipe) => {
+  const match = /^(?:add|Add|ADD)([b#]?)(13|11|9|6|4|2)(?!\d)/.exec(rest);
+  if (!match) return /^add/i.test(rest) ? 'add2, add4, add6, add9, add11 or add13' : 0;
+  const name = `${match[1]}${match[2]}`;
+  const degree = ({ '#4': '#11', b2: 'b9', '#2': '#9', '#6': null, '#13': null, b11: null, b4: null } as Record<string, Degree | null>)[name];
+  if (degree === null) return 'a note that chords take: b9, #9, #11 or b13';
+  recipe.added.add(degree ?? (name as Degree));
+  return match[0].length;
+};
+
+const ALTERED: Readonly<Record<string, Degree>> = {
+  b5: 'b5', '-5': 'b5', '#5': '#5', '+5': '#5', b9: 'b9', '-9': 'b9', '#9': '#9', '+9': '#9', b10: '#9', '#11': '#11', '+11': '#11', '#4': '#11', '+4': '#11',
+  b13: 'b13', '-13': 'b13', b6: 'b6',
+};
+const alteration: Word = (rest, recipe) => {
+  const match = /^([b#+-])(13|11|10|[4-79])(?!\d)/.exec(rest);
+  if (!match) return 0;
+  if (/^[#+]7/.test(match[0]) && recipe.quality === 'minor' && recipe.number === null) {
+    recipe.number = 7;
+    recipe.majorSeventh = true;
+    return match[0].length;
+  }
+  const degree = ALTERED[match[0]];
+  if (degree === undefined) return 'b5, #5, b9, #9, #11 or b13';
+  recipe.altered.add(degree);
+  return match[0].length;
+};
+
+/** A plus or `aug` behind the number: `7+`, `maj7aug`. */
+const raisedFifth: Word = (rest, recipe) => {
+  const length = recipe.number === null ? 0 : (/^(aug|\+)(?=$|[(),])/.exec(rest)?.[0].length ?? 0);
+  if (length > 0) recipe.altered.add('#5');
+  return length;
+};
+
+const altWord: Word = (rest, recipe) => {
+  const length = /^(altered|alt|Alt|ALT)/.exec(rest)?.[0].length ?? 0;
+  if (length === 0) return 0;
+  if (recipe.quality !== 'major' || recipe.majorSeventh || (recipe.number ?? 7) !== 7) return 'alt only on a dominant seventh';
+  recipe.number = 7;
+  recipe.alt = true;
+  return length;
+};
+
+const left: Word = (rest, recipe) => {
+  const match = /^(?:no|omit)(?:(3)(?:rd)?|(5)(?:th)?)/.exec(rest);
+  if (!match) return 0;
+  recipe.left.add(match[1] ? 3 : 5);
+  return match[0].length;
+};
+
+const WORDS: readonly Word[] = [quality, suspended, added, altWord, left, major, alteration, raisedFifth, number];
+
+/** Reads a suffix already passed through `plainSymbol`: `''` is the major triad, `m7b5` gives 1 b3 b5 b7. */
+export function readSuffix(suffix: string): SuffixReading {
+  const recipe: Recipe = { quality: 'major', said: false, number: null, majorSeventh: false, sus: [], alt: false, altered: new Set(), added: new Set(), left: new Set() };
+  let bracket = false;
+  let listed = false;
+  let at = 0;
+  while (at < suffix.length) {
+    const sign = suffix.charAt(at);
+    if (sign === '(' && !bracket && at + 1 < suffix.length) {
+      bracket = true;
+      listed = true;
+      at += 1;
+      continue;
+    }
+    if (sign === ')' && bracket && suffix.charAt(at - 1) !== '(') {
+      bracket = false;
+      listed = false;
+      at += 1;
+      continue;
+    }
+    if ((sign === ',' || sign === '/') && at > 0 && at + 1 < suffix.length && /[\dA-Za-z+)]/.test(suffix.charAt(at - 1))) {
+      listed = true;
+      at += 1;
+      continue;
+    }
+    let taken: number | string = 0;
+    for (const word of WORDS) {
+      taken = word(suffix.slice(at), recipe, { first: at === 0, listed });
+      if (taken !== 0) break;
+    }
+    if (typeof taken === 'string') return { ok: false, at, expected: taken };
+    if (taken === 0) return { ok: false, at, expected: bracket ? 'b5, #5, b9, #9, #11, b13 … and a closing bracket' : SUFFIX };
+    listed = bracket;
+    at += taken;
+  }
+  if (bracket) return { ok: false, at: suffix.lastIndexOf('('), expected: 'a closing bracket' };
+  const degrees = cook(recipe);
+  return typeof degrees === 'string' ? { ok: false, at: 0, expected: degrees } : { ok: true, degrees };
+}
+
+/** tonal's name of the bare chord by quality: triad, sixth, seventh, major seventh. */
+const BARE: Readonly<Record<Quality, readonly [string, string | null, string, string]>> = {
+  major: ['M', '6', '7', 'maj7'],
+  minor: ['m', 'm6', 'm7', 'mM7'],
+  diminished: ['dim', null, 'dim7', 'dim'],
+  'half-diminished': ['m7b5', null, 'm7b5', 'm7b5'],
+  augmented: ['aug', null, '7#5', 'maj7#5'],
+};
+const INTERVAL_DEGREES: Readonly<Record<string, Degree>> = {
+  '1P': '1', '3m': 'b3', '3M': '3', '5d': 'b5', '5P': '5', '5A': '#5', '6M': '6', '7d': 'bb7', '7m': 'b7', '7M': '7',
+};
+
+function bareDegrees(name: string): Degree[] {
+  return ChordType.get(name).intervals.flatMap((interval) => INTERVAL_DEGREES[interval] ?? []);
+}
+
+/** Degrees of a recipe in ascending order of number, or what is wrong with it. */
+function cook(recipe: Recipe): readonly Degree[] | string {
+  const { number: stack, majorSeventh } = recipe;
+  const column = stack === null || stack === 5 ? 0 : stack === 6 || stack === 69 ? 1 : majorSeventh ? 3 : 2;
+  const name = BARE[recipe.quality][column];
+  if (name === null) return SUFFIX;
+  const degrees = new Set<Degree>(bareDegrees(name));
+  const drop = (wanted: number): void => {
+    for (const degree of degrees) if (degreeNumber(degree) === wanted) degrees.delete(degree);
+  };
+  if (recipe.quality === 'diminished' && majorSeventh && !recipe.added.has('7')) degrees.add('7');
+  if (recipe.added.has('7')) degrees.add('bb7');
+  if (stack === 5) degrees.delete('3');
+  if (stack === 9 || stack === 11 || stack === 13 || stack === 69) degrees.add('9');
+  if (stack === 11) degrees.add('11');
+  if (stack === 13) degrees.add('13');
+  // A natural 11 stands in for the major third of a dominant; published lists leave that third out.
+  if (stack === 11 && recipe.quality === 'major' && !majorSeventh) degrees.delete('3');
+  if (recipe.sus.length > 0) {
+    drop(3);
+    for (const degree of recipe.sus) degrees.add(degree);
+    if (recipe.sus.includes('4')) degrees.delete('11');
+  }
+  if (recipe.alt) {
+    drop(5);
+    for (const degree of ['b9', '#9', '#11', 'b13'] as const) degrees.add(degree);
+  }
+  const hasSeventh = [...degrees].some((degree) => degreeNumber(degree) === 7);
+  for (const typed of recipe.altered) {
+    const degree = typed === 'b6' && hasSeventh ? 'b13' : typed;
+    const number = degreeNumber(degree);
+    if (number === 5 && !recipe.alt) for (const plain of contradicted(recipe.quality)) degrees.delete(plain);
+    if (number === 9) degrees.delete('9');
+    if (number === 11) degrees.delete('11');
+    if (number === 13) degrees.delete('13');
+    if (number !== 5 || !recipe.alt) degrees.add(degree);
+  }
+  const fifths = [...degrees].filter((degree) => degreeNumber(degree) === 5);
+  if (fifths.length > 1 && recipe.quality !== 'major' && recipe.quality !== 'minor') return 'one kind of fifth';
+  for (const degree of recipe.added) degrees.add(degree === '6' && hasSeventh ? '13' : degree);
+  for (const number of recipe.left) drop(number);
+  return [...degrees].sort((a, b) => degreeNumber(a) - degreeNumber(b) || degreeSemitones[a] - degreeSemitones[b]);
+}
+
+/** The fifths that an altered fifth replaces. */
+const contradicted = (quality: Quality): readonly Degree[] => (quality === 'major' || quality === 'minor' ? ['5'] : []);
