@@ -1,69 +1,198 @@
-import type { ArrangeOptions, Score } from '../music/score';
-import type { Chart, ChartFault } from '../music/chart/chart';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { fileStem } from '../exchange/file-name';
+import type { ChartFault } from '../music/chart/chart';
+import type { Score } from '../music/score';
 import type { Performance } from '../performance/performance';
-import type { Preferences, Settings } from './settings';
-import type { SoundState, TransportState } from './ports';
-import type { Result } from '../vocabulary';
+import type { HalfNotesPerMinute, InputMillis, Result } from '../vocabulary';
+import { NEW_CHART, titleOf } from './chart-text';
+import type { Command, DeskCommand } from './command';
+import type { DemoChart, DeskState, PlayingState } from './desk-state';
+import { chartFileName } from './file-name';
+import { createKeeping, type Timer } from './keeping';
+import { cycleAt } from './loop';
+import { createOpener } from './open-chart';
+import { createPipeline, type Pipeline, type Stages } from './pipeline';
+import type { FileSaver, Heard, Player, Storage } from './ports';
+import { reduce, remake, settingsForChart } from './reduce';
+import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from './settings';
+import { createSounding, type EveryFrame } from './sounding';
+import { addTap, tapTempo } from './tap-tempo';
 
-/** The last good music: every stage from one chart text and one set of settings. */
-export interface Music {
-  readonly chart: Chart;
-  readonly score: Score;
-  readonly performance: Performance;
+/** Everything the desk asks of the world and of the pure stages. */
+export interface DeskPorts {
+  readonly stages: Stages;
+  /** Chart text for the quick line: four chords, or a loop and a key. */
+  readonly readQuickLine: (line: string) => Result<string, ChartFault>;
+  readonly demos: readonly DemoChart[];
+  readonly storage: Storage;
+  readonly saver: FileSaver;
+  /** Bytes of a Standard MIDI File. */
+  readonly midi: (score: Score, tempo: HalfNotesPerMinute) => Promise<Uint8Array>;
+  readonly loadPlayer: () => Promise<Player>;
+  readonly everyFrame: EveryFrame;
+  readonly timer: Timer;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** A fresh id for a chart of the player's own, never given before on any device. */
+  readonly newId: () => string;
 }
 
-/** The pure stages that the pipeline joins; real ones in the page, small ones in tests. */
-export interface Stages {
-  readonly readChart: (text: string) => Result<Chart, ChartFault>;
-  readonly arrange: (chart: Chart, options: ArrangeOptions) => Score;
-  readonly perform: (score: Score, options: { readonly pulse: 'halves' | 'quarters' }) => Performance;
+/** The desk as the screens see it: two stores to read and one way to change them. */
+export interface Desk {
+  readonly desk: StoreApi<DeskState>;
+  readonly playing: StoreApi<PlayingState>;
+  readonly demos: readonly DemoChart[];
+  readonly run: (command: Command) => void;
+  readonly heard: () => Heard | null;
+  readonly scoreOf: (performance: Performance) => Score | null;
+  /** Brings back what was kept on this device; the first demo lies ready until then, and if there is nothing. */
+  readonly restore: () => Promise<void>;
+  /** Writes what waits to be written. */
+  readonly flush: () => Promise<void>;
+  /** Fetches the player before it is needed. */
+  readonly warm: () => Promise<void>;
 }
 
-/** One chart on the player's own shelf. */
-export interface ShelfEntry {
-  readonly id: string;
-  readonly title: string;
-  /** When it was last changed, in milliseconds since 1970. */
-  readonly changed: number;
+export function createDesk(ports: DeskPorts): Desk {
+  const { demos, now, newId } = ports;
+  const pipeline = createPipeline(ports.stages);
+  const store = createStore<DeskState>(() => firstState(demos[0], pipeline));
+  const keeping = createKeeping(store, ports.storage, ports.timer);
+  const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame);
+  const opener = createOpener({ store, keeping, pipeline, demos, now, newId, stop: sounding.stop });
+  let taps: readonly InputMillis[] = [];
+
+  const change = (command: DeskCommand): void => {
+    const before = store.getState();
+    const after = reduce(before, command, pipeline);
+    if (after !== before) store.setState(command.kind === 'type' && after.text !== before.text ? opener.shelved(after, before) : after);
+  };
+
+  const startAt = (bar: number): void => {
+    const { loop } = store.getState().settings;
+    if (loop && (bar < loop.fromBar || bar >= loop.toBar)) change({ kind: 'loop off' });
+    sounding.startAt(bar);
+  };
+
+  const turnPage = (by: 1 | -1): void => {
+    const { settings, music } = store.getState();
+    if (settings.loop) change({ kind: 'move loop', by });
+    else if (music) {
+      const { form } = music.score;
+      const here = cycleAt(form, sounding.playing.getState().bar);
+      const bar = by === 1 ? here?.toBar : cycleAt(form, Math.max(0, (here?.fromBar ?? 0) - 1))?.fromBar;
+      if (bar !== undefined && bar < form.bars.length) sounding.startAt(bar);
+    }
+  };
+
+  const tap = (at: InputMillis): void => {
+    taps = addTap(taps, at);
+    const tempo = tapTempo(taps, store.getState().preferences.tempoUnit);
+    if (tempo !== null) change({ kind: 'set', settings: { tempo } });
+  };
+
+  const playQuick = (line: string): void => {
+    const reading = ports.readQuickLine(line);
+    store.setState({ quickFaults: reading.ok ? [] : reading.faults });
+    if (!reading.ok) return;
+    opener.putQuick(reading.value);
+    sounding.play();
+  };
+
+  const saveMidi = async ({ music, settings }: DeskState): Promise<void> => {
+    if (!music) return;
+    try {
+      ports.saver.save(`${fileStem(music.score)}.mid`, 'audio/midi', await ports.midi(music.score, settings.tempo));
+    } catch (error) {
+      store.setState({ trouble: error instanceof Error ? error.message : String(error) });
+    }
+  };
+
+  const run = (command: Command): void => {
+    const state = store.getState();
+    switch (command.kind) {
+      case 'play':
+        sounding.play();
+        break;
+      case 'stop':
+        sounding.stop();
+        break;
+      case 'play or stop':
+        if (sounding.playing.getState().transport.kind === 'stopped') sounding.play();
+        else sounding.stop();
+        break;
+      case 'start at bar':
+        startAt(command.bar);
+        break;
+      case 'turn page':
+        turnPage(command.by);
+        break;
+      case 'tap':
+        tap(command.at);
+        break;
+      case 'sound':
+        sounding.sound(command.midi, command.velocity);
+        break;
+      case 'open':
+        void opener.open(command.chartId);
+        break;
+      case 'play quick':
+        playQuick(command.line);
+        break;
+      case 'new chart':
+        opener.newChart();
+        break;
+      case 'show the other tab':
+        if (state.otherTab) void opener.open(state.otherTab.chartId);
+        break;
+      case 'keep this one':
+        if (state.otherTab?.kind === 'fresh') opener.part(null);
+        else store.setState({ otherTab: null });
+        break;
+      case 'save midi':
+        void saveMidi(state);
+        break;
+      case 'save chart':
+        ports.saver.save(chartFileName(titleOf(state.text)), 'text/plain;charset=utf-8', new TextEncoder().encode(state.text));
+        break;
+      default:
+        change(command);
+    }
+  };
+
+  ports.storage.onOtherTab((key) => {
+    const { chartId } = store.getState();
+    if (key === 'shelf') void keeping.shelf().then((shelf) => store.setState({ shelf }));
+    if (key === `chart/${chartId}`) void keeping.chart(chartId).then((record) => record && opener.meetOtherTab(chartId, record.text));
+  });
+
+  const restore = async (): Promise<void> => {
+    store.setState({ preferences: await keeping.preferences(), shelf: await keeping.shelf() });
+    await opener.open((await keeping.lastChart()) ?? store.getState().chartId);
+  };
+
+  const { playing, heard, warm } = sounding;
+  return { desk: store, playing, demos, run, heard, scoreOf: pipeline.scoreOf, restore, flush: keeping.flush, warm };
 }
 
-/** A change that was made while playing: what it is and the bar (from 0) where it will be heard, null when at once. */
-export interface Announcement {
-  readonly id: number;
-  readonly what: AnnouncedChange;
-  readonly fromBar: number | null;
-}
-export type AnnouncedChange =
-  | { readonly kind: 'setting'; readonly name: keyof Settings; readonly settings: Settings }
-  | { readonly kind: 'chart' }
-  | { readonly kind: 'loop'; readonly settings: Settings };
-
-/** Whether what was typed is kept on this device. */
-export type Keeping = { readonly kind: 'kept' } | { readonly kind: 'waiting' } | { readonly kind: 'refused'; readonly reason: string };
-
-/** What is on the music desk: the chart, its settings and the music they give. Changes only on a player's action. */
-export interface DeskState {
-  readonly chartId: string;
-  /** The chart exactly as typed. */
-  readonly text: string;
-  /** Faults of `text`; while there are any, `music` is the last good music. */
-  readonly faults: readonly ChartFault[];
-  readonly music: Music | null;
-  /** A sentence-ready reason why the music could not be made from a chart without faults, or null. */
-  readonly trouble: string | null;
-  readonly settings: Settings;
-  readonly preferences: Preferences;
-  readonly shelf: readonly ShelfEntry[];
-  readonly keeping: Keeping;
-  /** Text of this chart as another tab saved it, or null. */
-  readonly otherTab: string | null;
-  readonly announcement: Announcement | null;
-}
-
-/** What sounds. `bar` changes at most once a bar; the playhead itself is read from the player once a frame. */
-export interface PlayingState {
-  readonly transport: TransportState;
-  readonly sound: SoundState;
-  /** Index of the sounding bar in the form, or where playing starts when stopped. */
-  readonly bar: number;
+function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState {
+  const text = demo?.text ?? NEW_CHART;
+  const reading = pipeline.read(text);
+  const settings = reading.ok ? settingsForChart(reading.value, DEFAULT_SETTINGS) : DEFAULT_SETTINGS;
+  const empty: DeskState = {
+    chartId: demo?.id ?? 'quick',
+    text,
+    faults: [],
+    quickFaults: [],
+    music: null,
+    trouble: null,
+    settings,
+    preferences: DEFAULT_PREFERENCES,
+    shelf: [],
+    keeping: { kind: 'kept' },
+    otherTab: null,
+    putAside: [],
+    announcement: null,
+  };
+  return remake(empty, pipeline);
 }

@@ -1,10 +1,21 @@
 import type { PartName } from '../performance/performance';
-import type { Mix } from './ports';
 import { PARTS } from '../performance/performance';
-import { halfNotesPerMinute, type Clave, type Colour, type Device, type Direction, type HalfNotesPerMinute, type Hands, type Level } from '../vocabulary';
+import {
+  type Clave,
+  type Colour,
+  type Device,
+  type Direction,
+  type HalfNotesPerMinute,
+  type Hands,
+  halfNotesPerMinute,
+  type Level,
+} from '../vocabulary';
+import type { Mix } from './ports';
 
 /** Levels that this part of the program offers. */
 export const LEVELS = [1, 2, 3, 4] as const satisfies readonly Level[];
+/** The levels' own names, as players say them; also used in file names. */
+export const LEVEL_NAMES: Readonly<Partial<Record<Level, string>>> = { 1: 'sparse', 2: 'standard', 3: 'moving line', 4: 'pickups' };
 export const CLAVE_KINDS = ['son', 'rumba'] as const satisfies readonly Clave['kind'][];
 export const HANDS = ['double', 'wide', 'tenths', 'tumbao', 'right', 'left'] as const satisfies readonly Hands[];
 export const DEVICES = ['octave-up', 'octaves-only', 'one-bar-neutral'] as const satisfies readonly Device[];
@@ -116,6 +127,8 @@ const HEARD_IN: Readonly<Record<PlainMix, readonly PartName[]>> = {
 /** `balance` with the mutes of a plain mix; the pulse keeps its own switch. */
 export function plainMix(balance: Balance, mix: PlainMix): Balance {
   const heard = HEARD_IN[mix];
-  const entries = PARTS.map((part) => [part, part === 'pulse' ? balance.pulse : { ...balance[part], muted: !heard.includes(part) }] as const);
+  const entries = PARTS.map(
+    (part) => [part, part === 'pulse' ? balance.pulse : { ...balance[part], muted: !heard.includes(part) }] as const,
+  );
   return Object.fromEntries(entries) as Record<PartName, PartBalance>;
 }

@@ -1,0 +1,98 @@
+import { type IDBPDatabase, openDB } from 'idb';
+import type { Storage, StorageRead, StorageWrite } from '../state/ports';
+
+const DATABASE = 'contratiempo';
+const STORE = 'records';
+const PREFIX = 'contratiempo/';
+/** How long the database may take to open before the smaller storage is used: an old tab can hold it up for ever. */
+const OPEN_MS = 1500;
+
+/** Somewhere on this device that keeps text by key. */
+interface Shelf {
+  read(key: string): Promise<string | undefined>;
+  write(key: string, text: string): Promise<void>;
+}
+
+/** Parts of the browser that storage stands on; replaced in tests. */
+export interface StorageParts {
+  readonly openDatabase: () => Promise<IDBPDatabase>;
+  /** The small storage that is used when the database cannot be opened. */
+  readonly local: () => globalThis.Storage;
+  /** Tells other tabs of a write. Null where the browser cannot. */
+  readonly channel: BroadcastChannel | null;
+  readonly persist: () => void;
+}
+
+/** The real parts: IndexedDB, localStorage and a broadcast channel. */
+export function browserStorageParts(): StorageParts {
+  return {
+    openDatabase: () => openDB(DATABASE, 1, { upgrade: (database) => void database.createObjectStore(STORE) }),
+    local: () => window.localStorage,
+    channel: 'BroadcastChannel' in window ? new BroadcastChannel(DATABASE) : null,
+    persist: () => void navigator.storage?.persist?.().catch(() => false),
+  };
+}
+
+/** Keeps records in IndexedDB, or in localStorage where the database is refused. Every failure comes back as `refused` with the browser's own reason. */
+export function createStorage(parts: StorageParts): Storage {
+  const shelf = openShelf(parts);
+  let asked = false;
+  return {
+    read: async (key): Promise<StorageRead> => {
+      try {
+        const text = await (await shelf).read(key);
+        return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
+      } catch (error) {
+        return { kind: 'refused', reason: reasonOf(error) };
+      }
+    },
+    write: async (key, text): Promise<StorageWrite> => {
+      try {
+        await (await shelf).write(key, text);
+      } catch (error) {
+        return { kind: 'refused', reason: reasonOf(error) };
+      }
+      parts.channel?.postMessage(key);
+      if (!asked) parts.persist();
+      asked = true;
+      return { kind: 'kept' };
+    },
+    onOtherTab: (listener) => {
+      const heard = (event: MessageEvent<unknown>): void => {
+        if (typeof event.data === 'string') listener(event.data);
+      };
+      parts.channel?.addEventListener('message', heard);
+      return () => parts.channel?.removeEventListener('message', heard);
+    },
+  };
+}
+
+async function openShelf(parts: StorageParts): Promise<Shelf> {
+  try {
+    const database = await within(OPEN_MS, parts.openDatabase());
+    return {
+      read: async (key) => {
+        const text: unknown = await database.get(STORE, key);
+        return typeof text === 'string' ? text : undefined;
+      },
+      write: async (key, text) => void (await database.put(STORE, text, key)),
+    };
+  } catch {
+    return {
+      read: async (key) => parts.local().getItem(PREFIX + key) ?? undefined,
+      write: async (key, text) => parts.local().setItem(PREFIX + key, text),
+    };
+  }
+}
+
+function within<Value>(ms: number, promise: Promise<Value>): Promise<Value> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Error(`the database did not open within ${ms} ms`)), ms);
+    promise.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
+}
+
+function reasonOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  return error.name === 'QuotaExceededError' ? 'the storage of this device is full' : error.message || error.name;
+}

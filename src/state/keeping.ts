@@ -1,0 +1,101 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { DeskState, ShelfEntry } from './desk-state';
+import type { Storage } from './ports';
+import { type ChartRecord, chartFrom, decode, encode, lastChartFrom, mergeShelves, type RecordKind, shelfFrom } from './records';
+import { DEFAULT_PREFERENCES, type Preferences, type Settings } from './settings';
+import { preferencesFrom, settingsFrom } from './settings-record';
+
+/** How long typing may pause before it is kept. */
+export const AUTOSAVE_MS = 250;
+/** After a refused write, how long until it is tried again. */
+export const RETRY_MS = 10_000;
+
+/** Time for the autosave; the browser's in the page, a hand-turned one in tests. */
+export interface Timer {
+  after(ms: number, action: () => void): () => void;
+}
+
+/** Keeps the desk on this device and brings it back. */
+export interface Keeping {
+  readonly preferences: () => Promise<Preferences>;
+  readonly shelf: () => Promise<readonly ShelfEntry[]>;
+  readonly lastChart: () => Promise<string | null>;
+  readonly chart: (id: string) => Promise<ChartRecord | null>;
+  readonly settings: (id: string, fallback: Settings) => Promise<Settings>;
+  /** Writes at once what waits to be written: before the page goes away, and before another chart is opened. */
+  readonly flush: () => Promise<void>;
+}
+
+/**
+ * Watches `desk` and writes what changed: text, settings, preferences, shelf and which chart lies open, each in a record of its own,
+ * at most `AUTOSAVE_MS` after the change. A record that cannot be read is copied to `quarantine/…` before anything is written in its place.
+ */
+export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer: Timer): Keeping {
+  const waiting = new Map<string, () => string | Promise<string>>();
+  const locked = new Set<string>();
+  let cancel: (() => void) | null = null;
+  let lastGood: string | null = null;
+
+  const body = async (key: string, kind: RecordKind): Promise<unknown> => {
+    const found = await storage.read(key);
+    if (found.kind === 'refused') desk.setState({ keeping: { kind: 'refused', reason: found.reason } });
+    if (found.kind !== 'found') return null;
+    const decoded = decode(kind, found.text);
+    if (decoded.kind === 'good' && !(kind === 'chart' && chartFrom(decoded.body) === null)) return decoded.body;
+    const aside = await storage.write(`quarantine/${key}`, found.text);
+    if (aside.kind === 'refused') locked.add(key);
+    desk.setState({ putAside: [...desk.getState().putAside, key] });
+    return null;
+  };
+
+  const flush = async (): Promise<void> => {
+    cancel?.();
+    cancel = null;
+    const writes = [...waiting].filter(([key]) => !locked.has(key));
+    waiting.clear();
+    let refused: string | null = null;
+    for (const [key, text] of writes) {
+      const made = text();
+      const write = await storage.write(key, typeof made === 'string' ? made : await made);
+      if (write.kind === 'kept') continue;
+      refused = write.reason;
+      if (!waiting.has(key)) waiting.set(key, text);
+    }
+    if (refused !== null) {
+      cancel = timer.after(RETRY_MS, () => void flush());
+      desk.setState({ keeping: { kind: 'refused', reason: refused } });
+    } else if (waiting.size === 0 && writes.length > 0) desk.setState({ keeping: { kind: 'kept' } });
+  };
+
+  const keep = (key: string, text: () => string | Promise<string>): void => {
+    waiting.set(key, text);
+    cancel?.();
+    cancel = timer.after(AUTOSAVE_MS, () => void flush());
+  };
+
+  desk.subscribe((now, before) => {
+    const sameChart = now.chartId === before.chartId;
+    if (now.faults.length === 0) lastGood = now.text;
+    else if (!sameChart) lastGood = null;
+    if (now.text !== before.text && !now.chartId.startsWith('demo-')) {
+      const record: ChartRecord = { text: now.text, good: now.faults.length > 0 ? lastGood : null };
+      keep(`chart/${now.chartId}`, () => encode('chart', record));
+    }
+    if (now.settings !== before.settings) keep(`settings/${now.chartId}`, () => encode('settings', now.settings));
+    if (now.preferences !== before.preferences) keep('preferences', () => encode('preferences', now.preferences));
+    if (!sameChart) keep('desk', () => encode('desk', { chartId: now.chartId }));
+    if (now.shelf !== before.shelf) {
+      // Another tab may have shelved charts since: theirs stay.
+      keep('shelf', async () => encode('shelf', { entries: mergeShelves(now.shelf, shelfFrom(await body('shelf', 'shelf'))) }));
+    }
+  });
+
+  return {
+    preferences: async () => preferencesFrom(await body('preferences', 'preferences'), DEFAULT_PREFERENCES),
+    shelf: async () => shelfFrom(await body('shelf', 'shelf')),
+    lastChart: async () => lastChartFrom(await body('desk', 'desk')),
+    chart: async (id) => chartFrom(await body(`chart/${id}`, 'chart')),
+    settings: async (id, fallback) => settingsFrom(await body(`settings/${id}`, 'settings'), fallback),
+    flush,
+  };
+}

@@ -1,0 +1,157 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { ChangedThing, DeskState, PlayingState } from './desk-state';
+import { barAt } from './loop';
+import type { Heard, Player } from './ports';
+import { mixOf, type Settings } from './settings';
+
+/** Calls back once a drawn frame until the returned function is called. */
+export type EveryFrame = (onFrame: () => void) => () => void;
+
+/** The desk's music, sounding: starts, stops and changes the player as the desk changes, and says which bar is heard. */
+export interface Sounding {
+  readonly playing: StoreApi<PlayingState>;
+  /** Fetches the player before it is needed, so that the first press on Play can start it within its own gesture. */
+  readonly warm: () => Promise<void>;
+  readonly play: () => void;
+  readonly stop: () => void;
+  /** Plays from `bar` without a count-in if the music runs; else waits there. */
+  readonly startAt: (bar: number) => void;
+  readonly sound: (midi: readonly number[], velocity: number) => void;
+  /** What is heard now, for the playhead; null when stopped. */
+  readonly heard: () => Heard | null;
+}
+
+const STOPPED = { kind: 'stopped' } as const;
+
+export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Promise<Player>, everyFrame: EveryFrame): Sounding {
+  const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0 }));
+  let player: Player | null = null;
+  let loading: Promise<void> | null = null;
+  let wanted = false;
+  let startBar = 0;
+  let endFrames: (() => void) | null = null;
+  let announced = 0;
+
+  const settle = (): void => {
+    if (!player) return;
+    const transport = player.transportState();
+    const sound = player.soundState();
+    const stopped = transport.kind === 'stopped';
+    const now = playing.getState();
+    playing.setState({
+      transport: now.transport.kind === transport.kind ? now.transport : transport,
+      sound: sameState(now.sound, sound) ? now.sound : sound,
+      bar: stopped && now.transport.kind !== 'stopped' ? startBar : now.bar,
+    });
+    if (stopped) {
+      endFrames?.();
+      endFrames = null;
+    } else endFrames ??= everyFrame(follow);
+  };
+
+  const follow = (): void => {
+    const heard = player?.heard();
+    const music = desk.getState().music;
+    if (!heard || heard.countIn !== null || !music) return;
+    const bar = barAt(music.score.form.bars, heard.tick);
+    if (bar !== playing.getState().bar) playing.setState({ bar });
+  };
+
+  const warm = (): Promise<void> => {
+    loading ??= loadPlayer().then(
+      (loaded) => {
+        player = loaded;
+        player.setMix(mixOf(desk.getState().settings, desk.getState().preferences));
+        player.onChange(settle);
+        settle();
+      },
+      (error: unknown) => {
+        loading = null;
+        playing.setState({
+          transport: STOPPED,
+          sound: { kind: 'blocked', reason: error instanceof Error ? error.message : String(error) },
+        });
+      },
+    );
+    return loading;
+  };
+
+  const begin = (countInBars: Settings['countInBars']): void => {
+    const { music, settings } = desk.getState();
+    if (!player || !music) return;
+    const { bars } = music.score.form;
+    const { fromTick, toTick } = music.performance;
+    const tick = bars[startBar]?.tick ?? fromTick;
+    const from = tick >= fromTick && tick < toTick ? tick : fromTick;
+    startBar = barAt(bars, from);
+    playing.setState({ bar: startBar });
+    player.play({ performance: music.performance, fromTick: from, tempo: settings.tempo, countInBars });
+    settle();
+  };
+
+  const play = (): void => {
+    if (!desk.getState().music) return;
+    if (player) {
+      begin(desk.getState().settings.countInBars);
+      return;
+    }
+    wanted = true;
+    playing.setState({ transport: { kind: 'starting' } });
+    void warm().then(() => {
+      if (wanted) begin(desk.getState().settings.countInBars);
+      wanted = false;
+    });
+  };
+
+  const stop = (): void => {
+    wanted = false;
+    player?.stop();
+    if (player) settle();
+    else playing.setState({ transport: STOPPED });
+  };
+
+  desk.subscribe((now, before) => {
+    if (now.chartId !== before.chartId && now.music !== before.music) startBar = 0;
+    const bars = now.music?.score.form.bars.length ?? 0;
+    if (startBar >= bars) startBar = 0;
+    if (playing.getState().bar >= bars || (now.chartId !== before.chartId && now.music !== before.music))
+      playing.setState({ bar: startBar });
+    if (!player) return;
+    if (now.settings.balance !== before.settings.balance || now.preferences !== before.preferences)
+      player.setMix(mixOf(now.settings, now.preferences));
+    if (now.settings.tempo !== before.settings.tempo) player.setTempo(now.settings.tempo);
+    if (!now.music || now.music.performance === before.music?.performance || playing.getState().transport.kind === 'stopped') return;
+    const landing = player.change(now.music.performance);
+    announced += 1;
+    const fromBar = landing === null ? null : barAt(now.music.score.form.bars, landing);
+    desk.setState({ announcement: { id: announced, thing: changedThing(now, before), fromBar } });
+  });
+
+  return {
+    playing,
+    warm,
+    play,
+    stop,
+    startAt: (bar) => {
+      startBar = Math.max(0, bar);
+      const runs = playing.getState().transport.kind !== 'stopped';
+      playing.setState({ bar: startBar });
+      if (!runs || !player) return;
+      player.stop();
+      begin(0);
+    },
+    sound: (midi, velocity) => {
+      void warm().then(() => player?.sound(midi, velocity));
+    },
+    heard: () => player?.heard() ?? null,
+  };
+}
+
+function changedThing(now: DeskState, before: DeskState): ChangedThing {
+  const names = Object.keys(now.settings) as (keyof Settings)[];
+  return names.find((name) => name !== 'balance' && name !== 'view' && now.settings[name] !== before.settings[name]) ?? 'chart';
+}
+
+function sameState(a: PlayingState['sound'], b: PlayingState['sound']): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
