@@ -7,8 +7,8 @@
  */
 import { readFileSync } from 'node:fs';
 import { directionTerms } from '../../src/music/clave/direction-score';
-import { readGrid } from '../../src/music/clave/read-grid';
 import { rotate } from '../../src/music/clave/patterns';
+import { readGrid } from '../../src/music/clave/read-grid';
 
 /** A rhythm, its terms, and what experts heard it state. */
 export interface Labelled {
@@ -47,7 +47,7 @@ const dot = (a: readonly number[], b: readonly number[]): number => a.reduce((su
 const sigmoid = (z: number): number => 1 / (1 + Math.exp(-z));
 
 /** Newton's method on the penalised log loss; `size` terms are used (8 = steps alone). Steps are penalised ten times less than pairs. */
-export function fit(rows: readonly Labelled[], ridge: number, size: number): number[] {
+export function fitWeights(rows: readonly Labelled[], ridge: number, size: number): number[] {
   const penalty = Array.from({ length: size }, (_, index) => (index < 8 ? ridge / 10 : ridge));
   let weights = Array.from({ length: size }, () => 0);
   for (let round = 0; round < 30; round += 1) {
@@ -112,7 +112,7 @@ export function crossValidate(rows: readonly Labelled[], ridge: number, size: nu
   const scored: { label: string; score: number }[] = [];
   for (let fold = 0; fold < FOLDS; fold += 1) {
     const train = rows.filter((row) => foldOf(row.grid, seed) !== fold && directed(row));
-    const weights = fit(train, ridge, size);
+    const weights = fitWeights(train, ridge, size);
     let loss = 0;
     let count = 0;
     for (const row of rows) {

@@ -7,7 +7,7 @@
  * The data are M. Vurkaç, Firm-Teacher Clave-Direction Classification, UCI Machine Learning Repository, data set 324, 2015, CC BY 4.0.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
-import { atThreshold, crossValidate, directed, fit, readData } from './direction-fit';
+import { atThreshold, crossValidate, directed, fitWeights, readData } from './direction-fit';
 
 const TABLE = new URL('../../src/music/clave/direction-weights.ts', import.meta.url);
 
@@ -35,7 +35,9 @@ function main(): void {
   console.log(`steps alone: sign right ${(100 * steps.signRight).toFixed(2)} %, log loss ${steps.loss.toFixed(4)}`);
   const trials = [0.25, 0.5, 1, 2, 4, 8, 16].map((ridge) => ({ ridge, result: crossValidate(rows, ridge, 64, 1) }));
   for (const { ridge, result } of trials) {
-    console.log(`ridge ${ridge}: sign right ${(100 * result.signRight).toFixed(2)} %, log loss ${result.loss.toFixed(4)} ± ${result.lossError.toFixed(4)}`);
+    console.log(
+      `ridge ${ridge}: sign right ${(100 * result.signRight).toFixed(2)} %, log loss ${result.loss.toFixed(4)} ± ${result.lossError.toFixed(4)}`,
+    );
   }
   const best = trials.reduce((a, b) => (b.result.loss < a.result.loss ? b : a));
   console.log(`chosen ridge ${best.ridge}`);
@@ -43,8 +45,13 @@ function main(): void {
     const named = Object.entries(atThreshold(best.result.scored, threshold)).map(([label, share]) => `${label} ${share.toFixed(2)} %`);
     console.log(`threshold ${threshold}: ${named.join(', ')}`);
   }
-  const weights = fit(rows.filter(directed), best.ridge, 64);
-  console.log(`steps ${weights.slice(0, 8).map((weight) => weight.toFixed(2)).join(' ')}`);
+  const weights = fitWeights(rows.filter(directed), best.ridge, 64);
+  console.log(
+    `steps ${weights
+      .slice(0, 8)
+      .map((weight) => weight.toFixed(2))
+      .join(' ')}`,
+  );
   if (process.argv.includes('--write')) writeFileSync(TABLE, replaceTables(readFileSync(TABLE, 'utf8'), weights));
 }
 

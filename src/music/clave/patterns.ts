@@ -24,8 +24,20 @@ export interface ClaveRow {
  */
 export const CLAVES: Readonly<Record<ClaveKind, ClaveRow>> = {
   son: { kind: 'son', cycle: 16, threeTwo: [0, 3, 6, 10, 12], named: [0, 3, 6, 10, 12], source: 'published: Santos 2009; Toussaint 2011' },
-  rumba: { kind: 'rumba', cycle: 16, threeTwo: [0, 3, 7, 10, 12], named: [0, 3, 7, 10, 12], source: 'published: Santos 2009; Toussaint 2013' },
-  bembe: { kind: 'bembe', cycle: 12, threeTwo: [0, 2, 4, 5, 7, 9, 11], named: [0, 2, 5, 7, 9], source: 'published: timbales pattern sheet; Drum Dojo' },
+  rumba: {
+    kind: 'rumba',
+    cycle: 16,
+    threeTwo: [0, 3, 7, 10, 12],
+    named: [0, 3, 7, 10, 12],
+    source: 'published: Santos 2009; Toussaint 2013',
+  },
+  bembe: {
+    kind: 'bembe',
+    cycle: 12,
+    threeTwo: [0, 2, 4, 5, 7, 9, 11],
+    named: [0, 2, 5, 7, 9],
+    source: 'published: timbales pattern sheet; Drum Dojo',
+  },
 };
 
 /** Steps in one cycle of a clave: 16 for son and rumba, 12 for the bell. Example: `cycleSteps('bembe')` is 12. */

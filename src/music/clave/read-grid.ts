@@ -26,5 +26,10 @@ export function readGrid(text: string): Result<readonly boolean[], GridFault> {
   }
   if (faults.length > 0) return failed(...faults);
   if (grid.length === 16 || grid.length === 12) return ok(grid);
-  return failed({ code: 'grid length', column: 1, text, expected: `16 steps (two bars of eighths in 4/4) or 12 (6/8), found ${grid.length}` });
+  return failed({
+    code: 'grid length',
+    column: 1,
+    text,
+    expected: `16 steps (two bars of eighths in 4/4) or 12 (6/8), found ${grid.length}`,
+  });
 }

@@ -1,12 +1,12 @@
-import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import type { Clave } from '../../../src/vocabulary';
-import { alignment, type Alignment, DIRECTION_THRESHOLD } from '../../../src/music/clave/alignment';
+import { describe, expect, it } from 'vitest';
+import { type Alignment, alignment, DIRECTION_THRESHOLD } from '../../../src/music/clave/alignment';
 import { directionScore, directionTerms, PAIR_TERMS } from '../../../src/music/clave/direction-score';
 import { PAIR_WEIGHTS, STEP_WEIGHTS } from '../../../src/music/clave/direction-weights';
 import { NAMED_ROWS } from '../../../src/music/clave/named-rhythms';
 import { rotate } from '../../../src/music/clave/patterns';
 import { readGrid } from '../../../src/music/clave/read-grid';
+import type { Clave } from '../../../src/vocabulary';
 
 function grid(text: string): readonly boolean[] {
   const read = readGrid(text);
@@ -80,8 +80,18 @@ const TRADE_RHYTHMS = [
 
 /** Cells of the montuno: 2-side A, 3-side B. Common practice, Keyboard Magazine 2017 and H. Martignon, Salsa Piano (2003). */
 const TWO_SIDE = { A1: 'x.xx.x.x', A2: 'xxxx.x.x', A3: 'x.xx.xxx', A4: 'x.x.xx.x', A5: '..x.x..x', A6: 'x......x' } as const;
-const THREE_SIDE = { B1: '.x.x.x.x', B2: '.x.xx.x.', B3: 'x..x..x.', B4: '.x.x.xxx', B5: 'x.xx.xx.', B6: '...x..x.', B7: '...x...x' } as const;
-const COMBINATIONS = Object.entries(TWO_SIDE).flatMap(([a, two]) => Object.entries(THREE_SIDE).map(([b, three]) => ({ name: `${a}+${b}`, two, three })));
+const THREE_SIDE = {
+  B1: '.x.x.x.x',
+  B2: '.x.xx.x.',
+  B3: 'x..x..x.',
+  B4: '.x.x.xxx',
+  B5: 'x.xx.xx.',
+  B6: '...x..x.',
+  B7: '...x...x',
+} as const;
+const COMBINATIONS = Object.entries(TWO_SIDE).flatMap(([a, two]) =>
+  Object.entries(THREE_SIDE).map(([b, three]) => ({ name: `${a}+${b}`, two, three })),
+);
 
 describe('E15: the direction that rhythms state', () => {
   it('agrees in sign with the experts on every rhythm of the typed sample, and names none the opposite', () => {
@@ -157,10 +167,17 @@ describe('rhythms known by name', () => {
 
   it('leaves every other rhythm of 12 steps neutral, and says why', () => {
     expect(alignment(grid('x..x.. x.x.x.'), { kind: 'bembe', direction: '3-2' })).toMatchObject({
-      verdict: 'neutral', states: 'neutral', score: 0, reason: { note: 'six-eight by name only' },
+      verdict: 'neutral',
+      states: 'neutral',
+      score: 0,
+      reason: { note: 'six-eight by name only' },
     });
     expect(alignment(grid('........ ........'), null)).toMatchObject({ verdict: null, states: 'neutral', reason: { note: 'no strokes' } });
-    expect(alignment(grid('x.xx.x.x x.xx.x.x'), son('2-3'))).toMatchObject({ verdict: 'neutral', score: 0, reason: { note: 'equal bars' } });
+    expect(alignment(grid('x.xx.x.x x.xx.x.x'), son('2-3'))).toMatchObject({
+      verdict: 'neutral',
+      score: 0,
+      reason: { note: 'equal bars' },
+    });
   });
 });
 
@@ -183,7 +200,8 @@ describe('the reason', () => {
         expect(reason.twoSideSilent.every((step) => !two[step])).toBe(true);
         expect(reason.threeSideSounds.every((step) => three[step])).toBe(true);
         expect(reason.threeSideSilent.every((step) => !three[step])).toBe(true);
-        const count = reason.twoSideSounds.length + reason.twoSideSilent.length + reason.threeSideSounds.length + reason.threeSideSilent.length;
+        const count =
+          reason.twoSideSounds.length + reason.twoSideSilent.length + reason.threeSideSounds.length + reason.threeSideSilent.length;
         expect(count > 0).toBe(reason.name === null && score !== 0);
       }),
     );

@@ -1,8 +1,20 @@
-import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import type { Clave, Direction } from '../../../src/vocabulary';
-import { CLAVES, claveSteps, cycleSteps, exchangeSides, gridOfSteps, gridText, oppositeDirection, rotate, sideAtStep, stepsOfGrid, strokeName } from '../../../src/music/clave/patterns';
+import { describe, expect, it } from 'vitest';
+import {
+  CLAVES,
+  claveSteps,
+  cycleSteps,
+  exchangeSides,
+  gridOfSteps,
+  gridText,
+  oppositeDirection,
+  rotate,
+  sideAtStep,
+  stepsOfGrid,
+  strokeName,
+} from '../../../src/music/clave/patterns';
 import { readGrid } from '../../../src/music/clave/read-grid';
+import type { Clave, Direction } from '../../../src/vocabulary';
 
 const grid = (clave: Clave): string => gridText(gridOfSteps(claveSteps(clave), cycleSteps(clave.kind)));
 const kinds = ['son', 'rumba', 'bembe'] as const;
@@ -73,7 +85,10 @@ describe('sides and strokes', () => {
   it('counts the strokes from the 3-side: the 2-side holds the fourth and fifth', () => {
     for (const kind of kinds) {
       for (const direction of directions) {
-        const names = claveSteps({ kind, direction }).map((step) => [sideAtStep({ kind, direction }, step), strokeName(kind, direction, step)]);
+        const names = claveSteps({ kind, direction }).map((step) => [
+          sideAtStep({ kind, direction }, step),
+          strokeName(kind, direction, step),
+        ]);
         expect(names.filter(([side, name]) => side === 3 && name !== null).map(([, name]) => name)).toEqual(['first', 'second', 'third']);
         expect(names.filter(([side, name]) => side === 2 && name !== null).map(([, name]) => name)).toEqual(['fourth', 'fifth']);
       }
@@ -125,7 +140,9 @@ describe('reading a typed grid', () => {
     { text: 'x.x.x.x.x.x.x.x.x', found: 17 },
   ])('says how many steps were found in "$text"', ({ text, found }) => {
     const read = readGrid(text);
-    expect(read.ok ? [] : read.faults).toMatchObject([{ code: 'grid length', column: 1, text, expected: expect.stringContaining(`found ${found}`) }]);
+    expect(read.ok ? [] : read.faults).toMatchObject([
+      { code: 'grid length', column: 1, text, expected: expect.stringContaining(`found ${found}`) },
+    ]);
   });
 
   it('points at every symbol that is neither stroke nor rest', () => {
