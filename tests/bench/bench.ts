@@ -1,0 +1,54 @@
+/**
+ * `npm run bench`: prints one JSON object. `arrange32Ms` is the median of 200 runs, after warm-up, from the text of a 32-bar
+ * chart to the full Score (E13); `growth1000over100` compares the medians of 1,000 and 100 bars; `firstSoundMs` is measured in
+ * a real browser against the built page. Timed, so no part of `npm test`.
+ */
+import { cpus } from 'node:os';
+import { readChart } from '../../src/music/chart/read';
+import { arrange } from '../../src/music/score';
+import { benchChart } from './bench-chart';
+import { measureFirstSound } from './first-sound';
+
+const WARM_UP_RUNS = 50;
+const SEED = 20_260_101;
+
+function scoreOf(text: string) {
+  const read = readChart(text);
+  if (!read.ok) throw new Error(`the bench's own chart has a fault: ${JSON.stringify(read.faults[0])}`);
+  return arrange(read.value, { level: 3 });
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+}
+
+/** Median milliseconds of `runs` runs from chart text to Score. */
+function medianMs(text: string, runs: number, warmUp: number): number {
+  for (let run = 0; run < warmUp; run += 1) scoreOf(text);
+  const times = Array.from({ length: runs }, () => {
+    const from = performance.now();
+    scoreOf(text);
+    return performance.now() - from;
+  });
+  return median(times);
+}
+
+const round = (value: number, digits: number) => Number(value.toFixed(digits));
+
+const arrange32Ms = medianMs(benchChart(32, SEED), 200, WARM_UP_RUNS);
+const arrange100Ms = medianMs(benchChart(100, SEED), 40, 5);
+const arrange1000Ms = medianMs(benchChart(1000, SEED), 15, 2);
+const firstSoundMs = process.argv.includes('--engine-only') ? null : await measureFirstSound();
+
+const report = {
+  arrange32Ms: round(arrange32Ms, 2),
+  growth1000over100: round(arrange1000Ms / arrange100Ms, 2),
+  arrange100Ms: round(arrange100Ms, 2),
+  arrange1000Ms: round(arrange1000Ms, 2),
+  firstSoundMs,
+  node: process.version,
+  cpu: cpus()[0]?.model ?? 'unknown',
+  cores: cpus().length,
+};
+console.log(JSON.stringify(report, null, 2));
