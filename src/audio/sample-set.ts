@@ -1,0 +1,67 @@
+/*
+ * The recorded sounds: which files there are, what each one sounds, and how loud the instruments stand to each other.
+ * `tests/scripts/render-samples.ts` renders the files from this list, so list and files cannot differ.
+ */
+
+/** The pitched instruments, and everything that is struck once and rings out. */
+export type InstrumentName = 'piano' | 'bass' | 'drums';
+
+/** One recorded note. */
+export interface NoteSample {
+  readonly file: string;
+  readonly midi: number;
+  /** Velocity at which it was recorded, 1 to 127. */
+  readonly velocity: number;
+}
+
+/** One recorded drum stroke. */
+export interface DrumSample {
+  readonly file: string;
+  /** Name as in `PerformedEvent.drum`. */
+  readonly drum: string;
+  /** Note of the General MIDI percussion key map it is rendered from (General MIDI 1, percussion key map). */
+  readonly generalMidi: number;
+  /** Seconds kept. */
+  readonly seconds: number;
+}
+
+/** Pitches four semitones apart, so no note is bent by more than two. */
+const PIANO_PITCHES = [36, 40, 44, 48, 52, 56, 60, 64, 68, 72, 76, 80, 84, 88, 92, 96] as const;
+/** Soft and strong. The soft one sounds below `STRONG_FROM`. */
+const PIANO_VELOCITIES = [72, 108] as const;
+/** Three semitones apart over the range of the tumbao. */
+const BASS_PITCHES = [28, 31, 34, 37, 40, 43, 46, 49, 52, 55] as const;
+const BASS_VELOCITY = 100;
+
+/** Velocities from here on take the strong piano samples. */
+export const STRONG_FROM = 90;
+
+/** Program numbers from 0 (General MIDI 1): acoustic grand piano and acoustic bass. */
+export const PROGRAMS = { piano: 0, bass: 32 } as const;
+
+export const PIANO_SAMPLES: readonly NoteSample[] = PIANO_VELOCITIES.flatMap((velocity) =>
+  PIANO_PITCHES.map((midi) => ({ file: `piano-${midi}-${velocity}.mp3`, midi, velocity })),
+);
+
+export const BASS_SAMPLES: readonly NoteSample[] = BASS_PITCHES.map((midi) => ({
+  file: `bass-${midi}.mp3`,
+  midi,
+  velocity: BASS_VELOCITY,
+}));
+
+/** Clave, and the percussion that styles will call on. The pulse is made by rule and needs no file. */
+export const DRUM_SAMPLES: readonly DrumSample[] = [
+  { file: 'clave.mp3', drum: 'clave', generalMidi: 75, seconds: 0.5 },
+  { file: 'shell.mp3', drum: 'shell', generalMidi: 37, seconds: 0.4 },
+  { file: 'bell.mp3', drum: 'bell', generalMidi: 56, seconds: 0.6 },
+  { file: 'conga-open.mp3', drum: 'conga open', generalMidi: 63, seconds: 0.7 },
+  { file: 'conga-slap.mp3', drum: 'conga slap', generalMidi: 62, seconds: 0.5 },
+  { file: 'conga-low.mp3', drum: 'conga low', generalMidi: 64, seconds: 0.8 },
+  { file: 'bongo-high.mp3', drum: 'bongo high', generalMidi: 60, seconds: 0.5 },
+  { file: 'bongo-low.mp3', drum: 'bongo low', generalMidi: 61, seconds: 0.5 },
+  { file: 'timbal-high.mp3', drum: 'timbal high', generalMidi: 65, seconds: 0.7 },
+  { file: 'timbal-low.mp3', drum: 'timbal low', generalMidi: 66, seconds: 0.8 },
+  { file: 'maracas.mp3', drum: 'maracas', generalMidi: 70, seconds: 0.3 },
+  { file: 'guiro-short.mp3', drum: 'guiro short', generalMidi: 73, seconds: 0.4 },
+  { file: 'guiro-long.mp3', drum: 'guiro long', generalMidi: 74, seconds: 0.8 },
+];
