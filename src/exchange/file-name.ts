@@ -15,10 +15,17 @@ export function fileStem(score: Pick<Score, 'title' | 'key' | 'clave' | 'level'>
     .replace(/[^a-z0-9]+/g, '-')
     .slice(0, LONGEST_TITLE)
     .replace(/^-+|-+$/g, '');
-  return [title === '' ? 'montuno' : title, keyWord(score.key), `${score.clave.direction}-${score.clave.kind}`, `level-${score.level}`].join('_');
+  return [
+    title === '' ? 'montuno' : title,
+    keyWord(score.key),
+    `${score.clave.direction}-${score.clave.kind}`,
+    `level-${score.level}`,
+  ].join('_');
 }
 
 function keyWord(key: Score['key']): string {
-  const tonic = toAscii(key.tonic).replace('#', '-sharp').replace(/^([A-G])b$/, '$1-flat');
+  const tonic = toAscii(key.tonic)
+    .replace('#', '-sharp')
+    .replace(/^([A-G])b$/, '$1-flat');
   return key.mode === 'minor' ? `${tonic}-minor` : tonic;
 }

@@ -11,9 +11,12 @@ describe('fileStem', () => {
     expect(fileStem({ ...LOOP_SCORE, key: { tonic: 'F#', mode: 'major' } })).toBe('last-ferry_F-sharp_2-3-son_level-2');
   });
 
-  it.each(['', '///', '日本', '<img src=x onerror=alert(1)>', '../../etc/passwd', 'CON', `${'long '.repeat(60)}`, 'Salón "Última" Barca'])('is safe for the title %j', (title) => {
-    expect(fileStem({ ...LOOP_SCORE, title })).toMatch(/^[a-z0-9]([a-z0-9-]{0,58}[a-z0-9])?_D_2-3-son_level-2$/);
-  });
+  it.each(['', '///', '日本', '<img src=x onerror=alert(1)>', '../../etc/passwd', 'CON', `${'long '.repeat(60)}`, 'Salón "Última" Barca'])(
+    'is safe for the title %j',
+    (title) => {
+      expect(fileStem({ ...LOOP_SCORE, title })).toMatch(/^[a-z0-9]([a-z0-9-]{0,58}[a-z0-9])?_D_2-3-son_level-2$/);
+    },
+  );
 });
 
 describe('toAscii', () => {

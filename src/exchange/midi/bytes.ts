@@ -12,7 +12,10 @@ const LARGEST_VARIABLE = 0x0fffffff;
 
 /** A number of 0 to 268435455 in one to four bytes of seven bits, high bit set on all but the last: 200 is 81 48. Throws outside that range. */
 export function variableLength(value: number): Bytes {
-  assert(Number.isInteger(value) && value >= 0 && value <= LARGEST_VARIABLE, `a variable-length number must be a whole number from 0 to ${LARGEST_VARIABLE}, got ${value}`);
+  assert(
+    Number.isInteger(value) && value >= 0 && value <= LARGEST_VARIABLE,
+    `a variable-length number must be a whole number from 0 to ${LARGEST_VARIABLE}, got ${value}`,
+  );
   const bytes = [value & 0x7f];
   for (let rest = value >> 7; rest > 0; rest >>= 7) bytes.unshift((rest & 0x7f) | 0x80);
   return bytes;
@@ -24,7 +27,13 @@ const big32 = (value: number): Bytes => [(value >>> 24) & 0xff, ...big24(value)]
 const ascii = (text: string): Bytes => [...text].map((character) => character.charCodeAt(0) & 0x7f);
 
 /** The header chunk of a type 1 file with `tracks` tracks and `ticksPerQuarter` ticks to the quarter note. */
-export const headerChunk = (tracks: number, ticksPerQuarter: number): Bytes => [...ascii('MThd'), ...big32(6), ...big16(1), ...big16(tracks), ...big16(ticksPerQuarter)];
+export const headerChunk = (tracks: number, ticksPerQuarter: number): Bytes => [
+  ...ascii('MThd'),
+  ...big32(6),
+  ...big16(1),
+  ...big16(tracks),
+  ...big16(ticksPerQuarter),
+];
 
 /** What stands before the events of a track of `length` bytes. */
 export const trackChunkHead = (length: number): Bytes => [...ascii('MTrk'), ...big32(length)];
@@ -41,7 +50,10 @@ export const endOfTrack: Bytes = meta(0x2f, []);
 /** Tempo in quarter notes per minute, rounded to whole microseconds for a quarter: 120 is FF 51 03 07 A1 20. Throws when that does not fit 24 bits. */
 export function setTempo(quartersPerMinute: number): Bytes {
   const microseconds = Math.round(60_000_000 / quartersPerMinute);
-  assert(microseconds >= 1 && microseconds <= 0xffffff, `a tempo must lie between 3.58 and 60000000 quarters a minute, got ${quartersPerMinute}`);
+  assert(
+    microseconds >= 1 && microseconds <= 0xffffff,
+    `a tempo must lie between 3.58 and 60000000 quarters a minute, got ${quartersPerMinute}`,
+  );
   return meta(0x51, big24(microseconds));
 }
 

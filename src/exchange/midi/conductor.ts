@@ -3,7 +3,7 @@ import type { SoundingBar } from '../../music/chart/chart';
 import type { Score } from '../../music/score';
 import { TICKS_PER_QUARTER } from '../../vocabulary';
 import { toAscii } from '../ascii';
-import { keySignature, marker, setTempo, timeSignature, trackName, type Bytes } from './bytes';
+import { type Bytes, keySignature, marker, setTempo, timeSignature, trackName } from './bytes';
 import type { TrackEvent } from './track';
 
 /** The longest name or marker in a file; longer ones are cut (needs of other programs, common practice). */

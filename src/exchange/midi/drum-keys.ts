@@ -2,10 +2,10 @@
  * Keys of the General MIDI percussion map (GM System Level 1, RP-003, channel 10) for the strokes of each part.
  * The key numbers are published; which key stands for a stroke that the map does not name (a shell, a muffled tone) is common practice, no source.
  */
-const KEYS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+const KEYS: Readonly<Record<string, { readonly default: number; readonly [stroke: string]: number }>> = {
   clave: { default: 75 },
   cascara: { default: 65 },
-  'campana': { default: 56 },
+  campana: { default: 56 },
   'bongo bell': { default: 56 },
   'mambo bell': { default: 56 },
   conga: { default: 62, open: 63, low: 64, slap: 62, heel: 62, toe: 62 },
@@ -20,8 +20,8 @@ const VELOCITIES: Readonly<Record<string, number>> = { accent: 112, open: 104, l
 
 /** The key of the percussion map for a stroke of a part; a part the table does not know sounds as a low wood block (77). */
 export function drumKey(part: string, stroke: string): number {
-  const keys = KEYS[part];
-  return keys?.[stroke] ?? keys?.['default'] ?? 77;
+  const keys = KEYS[part] ?? { default: 77 };
+  return keys[stroke] ?? keys.default;
 }
 
 /** Velocity of a stroke of that name, 1 to 127. */

@@ -1,5 +1,5 @@
 import { assert } from '../../vocabulary';
-import { endOfTrack, trackChunkHead, variableLength, type Bytes } from './bytes';
+import { type Bytes, endOfTrack, trackChunkHead, variableLength } from './bytes';
 
 /** Something that happens in a track, at a tick from the track's start. */
 export interface TrackEvent {

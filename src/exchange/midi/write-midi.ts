@@ -1,10 +1,10 @@
 import type { Score } from '../../music/score';
-import { TICKS_PER_QUARTER, type DrumStroke, type HalfNotesPerMinute, type Stroke } from '../../vocabulary';
+import { type DrumStroke, type HalfNotesPerMinute, type Stroke, TICKS_PER_QUARTER } from '../../vocabulary';
 import { headerChunk, programChange, trackName } from './bytes';
 import { conductorEvents, midiName } from './conductor';
 import { drumKey, drumVelocity } from './drum-keys';
 import { noteEvents, type SoundingNote } from './notes';
-import { trackChunk, type TrackEvent } from './track';
+import { type TrackEvent, trackChunk } from './track';
 
 /** What may be chosen about a MIDI file. */
 export interface MidiFileOptions {
@@ -52,7 +52,14 @@ export function writeMidi(score: Score, options: MidiFileOptions = {}): Uint8Arr
 
 function pitched(name: string, channel: number, program: number, strokes: readonly Stroke[], score: Score): Uint8Array[] {
   if (strokes.length === 0) return [];
-  const notes = strokes.flatMap((stroke) => stroke.midi.map((midi) => ({ tick: stroke.tick - score.fromTick, soundingTicks: stroke.soundingTicks, midi, velocity: stroke.velocity })));
+  const notes = strokes.flatMap((stroke) =>
+    stroke.midi.map((midi) => ({
+      tick: stroke.tick - score.fromTick,
+      soundingTicks: stroke.soundingTicks,
+      midi,
+      velocity: stroke.velocity,
+    })),
+  );
   return [part(name, notes, channel, score, [{ tick: 0, bytes: programChange(channel, program) }])];
 }
 
