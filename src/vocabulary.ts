@@ -105,8 +105,9 @@ export type Degree =
   | '13'
   | 'bb7';
 
-/** The part a piano stroke plays in its cell; for the bass, which note of the chord it takes. */
+/** The part a piano stroke plays in its cell. */
 export type PianoRole = 'octave' | 'inner' | 'chord' | 'single' | 'approach';
+/** Which note of the chord a bass stroke takes. */
 export type BassRole = 'root' | 'fifth' | 'octave' | 'third' | 'approach';
 
 /** Why a stroke is what it is, as data; `src/words/` turns it into one sentence. */
@@ -153,7 +154,9 @@ export interface Stroke<Role extends string = PianoRole | BassRole> {
   readonly firstPassOnly: boolean;
   readonly reason: StrokeReason;
 }
+/** A stroke of one hand at the piano. */
 export type PianoStroke = Stroke<PianoRole>;
+/** A stroke of the bass. */
 export type BassStroke = Stroke<BassRole>;
 
 /** One stroke of an unpitched part. */

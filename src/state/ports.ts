@@ -29,6 +29,7 @@ export interface Heard {
   readonly performance: Performance;
 }
 
+/** What to play, and from where. */
 export interface PlayRequest {
   readonly performance: Performance;
   /** Where to start, at a bar. */
@@ -75,10 +76,12 @@ export interface Storage {
   /** Called when another tab wrote `key`. */
   onOtherTab(listener: (key: string) => void): () => void;
 }
+/** What reading gave: the text, nothing kept so far, or the reason why the device refused. */
 export type StorageRead =
   | { readonly kind: 'found'; readonly text: string }
   | { readonly kind: 'nothing' }
   | { readonly kind: 'refused'; readonly reason: string };
+/** Whether a write was kept; when the device refused (full, switched off) its reason. */
 export type StorageWrite = { readonly kind: 'kept' } | { readonly kind: 'refused'; readonly reason: string };
 
 /** Hands a file to the person. */
