@@ -99,7 +99,7 @@ describe('the look-ahead', () => {
 
   test('lets a change land on the next cycle without a gap, and shows it from then on', () => {
     const next = everyStep(4, { clave: SON_3_2 });
-    const { ahead, sounds } = run(request(everyStep(4), 60), 12, (look, now) => {
+    const { ahead, sounds } = run(request(everyStep(4), 60), 6, (look, now) => {
       if (Math.round(now * 1000) === 1000) expect(look.change(next)).toBe(3840);
     });
     sounds.forEach(({ at }, index) => {
