@@ -38,10 +38,10 @@ export type BarContent =
 
 export interface WrittenBar {
   readonly content: BarContent;
-  /** How the chords were typed, so that the chart can be written out again. */
+  /** How the chords (or `%`, `stop`, `rest 8`) were typed, single spaces between tokens, so that the chart can be written out again. */
   readonly source: string;
   readonly hits: readonly Hit[];
-  /** Length in ticks: 1920 in 4/4, 1440 in 6/8, shorter with `(2/4)`. */
+  /** Length in ticks: 1920 in 4/4, 1440 in 6/8, half of that with `(2/4)` or `(3/8)`. `%%` and `rest n` stand for several bars of this length. */
   readonly ticks: number;
   readonly pickup: boolean;
   readonly repeatStart: boolean;
@@ -72,8 +72,13 @@ export interface Section {
   readonly tempo: HalfNotesPerMinute | null;
   readonly figure: string | null;
   readonly bars: readonly WrittenBar[];
+  /** Line of the head, from 1; 0 for the bars of a chart that has no head before them. */
   readonly line: number;
 }
+
+/** The header lines a chart can have. */
+export const HEADER_NAMES = ['title', 'key', 'clave', 'tempo', 'style', 'meter', 'changes', 'figure', 'form'] as const;
+export type HeaderName = (typeof HEADER_NAMES)[number];
 
 /** A chart that has been read: what the person typed, as data. Defaults are filled in. */
 export interface Chart {
@@ -89,15 +94,76 @@ export interface Chart {
   readonly sections: readonly Section[];
   /** Section names in playing order, or null when the sections are played as written. */
   readonly form: readonly string[] | null;
+  /** The header lines that were typed, in their order, with the line they stand on (from 1). */
+  readonly headers: readonly { readonly name: HeaderName; readonly line: number }[];
   /** Comments, with the line they stand on (from 1) and whether they fill it. */
   readonly comments: readonly { readonly line: number; readonly text: string; readonly wholeLine: boolean }[];
   /** Things worth saying that are not faults. */
   readonly notices: readonly ChartNotice[];
 }
 
+/** Everything that can be wrong with chart text. */
+export const CHART_FAULT_CODES = [
+  'no text',
+  'text too long',
+  'too many faults',
+  'no bars',
+  'too many bars',
+  'unknown header',
+  'header twice',
+  'header after music',
+  'unknown key',
+  'unknown clave',
+  'clave against meter',
+  'bare tempo',
+  'tempo range',
+  'unknown tempo',
+  'unknown style',
+  'unknown meter',
+  'unknown changes',
+  'unknown figure',
+  'head not closed',
+  'no section name',
+  'section twice',
+  'empty section',
+  'unknown attribute',
+  'attribute twice',
+  'unknown role',
+  'unknown times',
+  'unknown direction',
+  'empty form',
+  'unknown section',
+  'empty bar',
+  'unknown chord',
+  'symbol too long',
+  'chord count',
+  'slash count',
+  'nothing to hold',
+  'nothing to repeat',
+  'stands alone',
+  'unknown rest',
+  'push without chord',
+  'unknown bar length',
+  'pickup not first',
+  'unknown mark',
+  'mark without bar',
+  'not closed',
+  'unknown hit',
+  'hit twice',
+  'no hits',
+  'repeat not opened',
+  'repeat not closed',
+  'repeat in repeat',
+  'repeat times',
+  'ending without repeat',
+  'ending numbers',
+  'jump without target',
+] as const;
+export type ChartFaultCode = (typeof CHART_FAULT_CODES)[number];
+
 /** A fault in chart text; line and column count from 1. */
 export interface ChartFault {
-  readonly code: string;
+  readonly code: ChartFaultCode;
   readonly line: number;
   readonly column: number;
   /** The offending text, exactly as typed. */

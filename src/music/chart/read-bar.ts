@@ -1,0 +1,110 @@
+import type { BarContent, Hit, Meter, WrittenBar } from './chart';
+import type { FaultList, Place } from './faults';
+import { MAX_REST_BARS } from './limits';
+import { nearest } from './nearest';
+import { readChords } from './read-chords';
+import { readHits } from './read-hits';
+import { type BarToken, splitBar } from './split-bar';
+
+/** The marks of a form, as they stand between `<` and `>`. */
+export const MARKS = ['segno', 'coda', 'to coda', 'fine', 'D.S. al coda', 'D.C. al fine', 'D.S. al fine', 'D.C. al coda'] as const;
+export type Mark = (typeof MARKS)[number];
+
+/** Length of a whole bar in ticks. */
+export const barTicks = (meter: Meter): number => (meter === '6/8' ? 1440 : 1920);
+/** How a bar of half the length is typed. */
+export const halfBar = (meter: Meter): string => (meter === '6/8' ? '(3/8)' : '(2/4)');
+
+/** What stands in a bar, without what its barlines and the bars around it add. */
+export type BarBody = Pick<WrittenBar, 'content' | 'source' | 'hits' | 'ticks' | 'pickup' | 'marks'>;
+
+/** Reads what stands between two barlines. A cell that holds marks alone has no `body`. */
+export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: BarBody | null; marks: Mark[] } {
+  const tokens = splitBar(cell);
+  for (const token of tokens) {
+    if (!token.closed)
+      faults.add(
+        'not closed',
+        token.place,
+        `a closing bracket: ${token.place.text.slice(0, 20)}${token.kind === 'hits' ? '}' : token.kind === 'mark' ? '>' : ')'}`,
+      );
+  }
+  const of = (kind: BarToken['kind']): Place[] => tokens.filter((token) => token.kind === kind && token.closed).map((token) => token.place);
+  const marks = of('mark').flatMap((place) => readMark(place, faults) ?? []);
+  if (tokens.every((token) => token.kind === 'mark')) return { body: null, marks };
+
+  let ticks = barTicks(meter);
+  let pickup = false;
+  for (const place of of('length')) {
+    const inside = place.text.slice(1, -1).trim().toLowerCase();
+    if (inside === 'pickup') pickup = true;
+    else if (`(${inside.replace(/\s/g, '')})` === halfBar(meter)) ticks = barTicks(meter) / 2;
+    else
+      faults.add(
+        'unknown bar length',
+        place,
+        `${halfBar(meter)} for a bar of half the length, or (pickup); brackets of a chord symbol follow it without a space`,
+        nearest(place.text, [halfBar(meter), '(pickup)'], 3),
+      );
+  }
+  const words = of('word');
+  const { content, filled } = readContent(words, cell, meter, ticks, faults);
+  const hitPlaces = of('hits');
+  for (const extra of hitPlaces.slice(1)) faults.add('stands alone', extra, 'all hits of a bar in one pair of braces');
+  const hits: Hit[] = hitPlaces[0] ? readHits(hitPlaces[0], meter, ticks, faults) : [];
+  if (!filled && hitPlaces.length === 0 && tokens.every((token) => token.closed))
+    faults.add('empty bar', cell, 'a chord, %, N.C. or stop in every bar', '%');
+  if (content.kind === 'rest' && hits.length > 0 && hitPlaces[0])
+    faults.add('stands alone', hitPlaces[0], 'hits in a bar of chords or beside stop, not in a rest', null);
+  if (content.kind === 'repeat' && content.bars === 2 && hitPlaces[0])
+    faults.add('stands alone', hitPlaces[0], 'hits in a bar of their own, not beside %%');
+  if (content.kind === 'repeat' && ticks !== barTicks(meter))
+    faults.add('stands alone', cell, `% in a whole bar: it takes the length of the bar it repeats`, words[0]?.text ?? '%');
+  return { body: { content, source: words.map((word) => word.text).join(' '), hits, ticks, pickup, marks }, marks };
+}
+
+function readContent(
+  words: readonly Place[],
+  cell: Place,
+  meter: Meter,
+  ticks: number,
+  faults: FaultList,
+): { content: BarContent; filled: boolean } {
+  const filled = words.length > 0;
+  const alone = (word: Place, content: BarContent): { content: BarContent; filled: boolean } => {
+    if (words.length > 1) faults.add('stands alone', cell, `${word.text} alone in its bar`, word.text);
+    return { content, filled };
+  };
+  for (const word of words) {
+    if (word.text === '%') return alone(word, { kind: 'repeat', bars: 1 });
+    if (word.text === '%%') return alone(word, { kind: 'repeat', bars: 2 });
+    if (/^stop$/i.test(word.text)) return alone(word, { kind: 'stop' });
+    if (/^rests?\d*$/i.test(word.text)) return { content: { kind: 'rest', bars: restBars(words, cell, faults) }, filled };
+  }
+  return { content: { kind: 'chords', chords: readChords(words, cell, meter, ticks, faults) }, filled };
+}
+
+function restBars(words: readonly Place[], cell: Place, faults: FaultList): number {
+  const typed = words.map((word) => word.text).join(' ');
+  const match = /^rest(?: (\d{1,9}))?$/i.exec(typed);
+  const bars = match ? Number(match[1] ?? 1) : 0;
+  if (bars >= 1 && bars <= MAX_REST_BARS) return bars;
+  const digits = /\d+/.exec(typed)?.[0];
+  faults.add(
+    'unknown rest',
+    cell,
+    `rest and a number of bars from 1 to ${MAX_REST_BARS}: rest 8`,
+    digits && Number(digits) >= 1 && Number(digits) <= MAX_REST_BARS ? `rest ${Number(digits)}` : 'rest 8',
+  );
+  return 1;
+}
+
+function readMark(place: Place, faults: FaultList): Mark | null {
+  const inside = place.text.slice(1, -1).trim().replace(/\s+/g, ' ');
+  const plain = (text: string): string => text.toLowerCase().replace(/[.\s]/g, '');
+  const mark = MARKS.find((known) => plain(known) === plain(inside));
+  if (mark) return mark;
+  const near = nearest(inside, MARKS, 5);
+  faults.add('unknown mark', place, MARKS.map((known) => `<${known}>`).join(' '), near === null ? null : `<${near}>`);
+  return null;
+}
