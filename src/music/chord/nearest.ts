@@ -8,8 +8,51 @@ const SOLFEGE: Readonly<Record<string, string>> = { do: 'C', re: 'D', mi: 'E', f
 
 /** Suffixes met most often, the commonest first; a mistyped one is compared with these. Common practice, no source. */
 const COMMON = [
-  '7', 'm7', 'm', 'maj7', '6', 'm6', '9', 'm9', 'maj9', '7b9', 'm7b5', 'dim7', 'dim', '13', '6/9', 'sus4', '7sus4', '9sus4', 'aug', '7alt', '7#9', '7#11', '7b13', '7#5', '7b5',
-  '11', 'm11', '13b9', 'mMaj7', 'm6/9', 'add9', 'madd9', 'maj7#11', 'maj13', 'sus2', 'aug7', '7(b9,b13)', '7(b9)', '7(#9)', 'm7(b5)', 'maj7(#11)', 'dom7', 'min7', 'min', 'maj',
+  '7',
+  'm7',
+  'm',
+  'maj7',
+  '6',
+  'm6',
+  '9',
+  'm9',
+  'maj9',
+  '7b9',
+  'm7b5',
+  'dim7',
+  'dim',
+  '13',
+  '6/9',
+  'sus4',
+  '7sus4',
+  '9sus4',
+  'aug',
+  '7alt',
+  '7#9',
+  '7#11',
+  '7b13',
+  '7#5',
+  '7b5',
+  '11',
+  'm11',
+  '13b9',
+  'mMaj7',
+  'm6/9',
+  'add9',
+  'madd9',
+  'maj7#11',
+  'maj13',
+  'sus2',
+  'aug7',
+  '7(b9,b13)',
+  '7(b9)',
+  '7(#9)',
+  'm7(b5)',
+  'maj7(#11)',
+  'dom7',
+  'min7',
+  'min',
+  'maj',
 ] as const;
 
 /**
@@ -46,6 +89,8 @@ function withRoot(symbol: string): string {
 }
 
 function* suffixes(suffix: string): Generator<string> {
+  if (suffix.includes('(')) yield `${suffix})`;
+  yield suffix.replace(/^(m|mi|min|-)[/(]?([24])\)?$/, '$1add$2');
   yield suffix.replace(/^([79]|13)?[/(]?([24])\)?/, '$1sus$2');
   yield suffix.replace(/^0(?=7|$)/, 'dim');
   let best: string | null = null;
@@ -67,7 +112,8 @@ function edits(from: string, to: string): number {
     for (let j = 1; j <= b.length; j += 1) {
       const same = a.charAt(i - 1) === b.charAt(j - 1) ? 0 : 1;
       let least = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + same);
-      if (i > 1 && j > 1 && a.charAt(i - 1) === b.charAt(j - 2) && a.charAt(i - 2) === b.charAt(j - 1)) least = Math.min(least, (before[j - 2] ?? 0) + 1);
+      if (i > 1 && j > 1 && a.charAt(i - 1) === b.charAt(j - 2) && a.charAt(i - 2) === b.charAt(j - 1))
+        least = Math.min(least, (before[j - 2] ?? 0) + 1);
       next.push(least);
     }
     before = row;

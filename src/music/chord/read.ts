@@ -6,7 +6,18 @@ import { plainSymbol, readSuffix } from './suffix';
 
 /** Why a chord symbol could not be read. */
 export interface ChordFault {
-  readonly code: 'empty' | 'too long' | 'space' | 'no chord' | 'repeat sign' | 'lower-case root' | 'unknown root' | 'lower-case bass' | 'unknown bass' | 'missing bass' | 'unknown suffix';
+  readonly code:
+    | 'empty'
+    | 'too long'
+    | 'space'
+    | 'no chord'
+    | 'repeat sign'
+    | 'lower-case root'
+    | 'unknown root'
+    | 'lower-case bass'
+    | 'unknown bass'
+    | 'missing bass'
+    | 'unknown suffix';
   /** The offending part, as typed. */
   readonly text: string;
   /** What could stand there. */
@@ -43,7 +54,7 @@ export const isNoChord = (symbol: string): boolean => /^n\.?c\.?$/i.test(symbol)
 
 function freshly(symbol: string): Result<Chord, ChordFault> {
   const reading = parse(symbol);
-  if (!('code' in reading)) return ok(reading);
+  if (!('code' in reading)) return Object.freeze(ok(reading));
   return failed(Object.freeze({ ...reading, nearest: mendable(reading) ? nearestOf(symbol) : null }));
 }
 
@@ -58,13 +69,15 @@ function nearestOf(symbol: string): string | null {
 
 function parse(symbol: string): Chord | BareFault {
   if (symbol === '') return { code: 'empty', text: '', expected: 'a chord symbol such as Em7' };
-  if (symbol.length > LONGEST_SYMBOL) return { code: 'too long', text: symbol.slice(0, LONGEST_SYMBOL), expected: `a chord symbol of at most ${LONGEST_SYMBOL} characters` };
+  if (symbol.length > LONGEST_SYMBOL)
+    return { code: 'too long', text: symbol.slice(0, LONGEST_SYMBOL), expected: `a chord symbol of at most ${LONGEST_SYMBOL} characters` };
   if (isNoChord(symbol)) return { code: 'no chord', text: symbol, expected: 'a chord symbol' };
   if (/^%+$/.test(symbol)) return { code: 'repeat sign', text: symbol, expected: 'a chord symbol' };
   if (/\s/.test(symbol)) return { code: 'space', text: symbol, expected: 'a chord symbol without spaces inside' };
   const plain = plainSymbol(symbol);
   const root = ROOT.exec(plain)?.[0];
-  if (root === undefined) return { code: /^[a-g]/.test(plain) ? 'lower-case root' : 'unknown root', text: firstSign(symbol), expected: ROOTS };
+  if (root === undefined)
+    return { code: /^[a-g]/.test(plain) ? 'lower-case root' : 'unknown root', text: firstSign(symbol), expected: ROOTS };
   const slash = bassSlash(plain, root.length);
   const bass = slash === null ? null : plain.slice(slash + 1);
   if (slash !== null && bass !== null && !/^[A-G](bb|##|b|#)?$/.test(bass)) {
@@ -87,9 +100,20 @@ function bassSlash(plain: string, from: number): number | null {
 }
 
 function chordOf(symbol: string, root: string, suffix: string, bass: string | null, degrees: readonly Degree[]): Chord {
-  const tones = degrees.map((degree): ChordTone => Object.freeze({ degree, semitones: degreeSemitones[degree], ...degreeName(root, degree) }));
+  const tones = degrees.map(
+    (degree): ChordTone => Object.freeze({ degree, semitones: degreeSemitones[degree], ...degreeName(root, degree) }),
+  );
   const rootPc = pcOf(root);
-  return Object.freeze({ symbol, root, rootPc, suffix, bass, bassPc: bass === null ? rootPc : pcOf(bass), family: familyOf(degrees), tones: Object.freeze(tones) });
+  return Object.freeze({
+    symbol,
+    root,
+    rootPc,
+    suffix,
+    bass,
+    bassPc: bass === null ? rootPc : pcOf(bass),
+    family: familyOf(degrees),
+    tones: Object.freeze(tones),
+  });
 }
 
 /** The family by third, fifth and seventh. A dominant without its third (`C11`, `C9sus`) is a sus chord. */

@@ -19,8 +19,37 @@ export type SuffixReading =
   | { readonly ok: false; readonly at: number; readonly expected: string };
 
 const SIGNS: Readonly<Record<string, string>> = {
-  '♭': 'b', '♯': '#', '𝄫': 'bb', '𝄪': '##', Δ: '^', '∆': '^', '△': '^', '▵': '^', ø: 'ø', Ø: 'ø', '∅': 'ø', '⌀': 'ø', '°': 'o', º: 'o', '˚': 'o',
-  '−': '-', '–': '-', '‑': '-', '⁻': '-', '⁺': '+', '∕': '/', '⁄': '/', '²': '2', '⁴': '4', '⁵': '5', '⁶': '6', '⁷': '7', '⁹': '9', '¹': '1', '³': '3',
+  '♭': 'b',
+  '♯': '#',
+  '𝄫': 'bb',
+  '𝄪': '##',
+  Δ: '^',
+  '∆': '^',
+  '△': '^',
+  '▵': '^',
+  ø: 'ø',
+  Ø: 'ø',
+  '∅': 'ø',
+  '⌀': 'ø',
+  '°': 'o',
+  º: 'o',
+  '˚': 'o',
+  '−': '-',
+  '–': '-',
+  '—': '-',
+  '‑': '-',
+  '⁻': '-',
+  '⁺': '+',
+  '∕': '/',
+  '⁄': '/',
+  '²': '2',
+  '⁴': '4',
+  '⁵': '5',
+  '⁶': '6',
+  '⁷': '7',
+  '⁹': '9',
+  '¹': '1',
+  '³': '3',
 };
 const SIGN = new RegExp(`[${Object.keys(SIGNS).join('')}]`, 'gu');
 
@@ -34,14 +63,16 @@ interface Recipe {
   quality: Quality;
   /** The quality was typed (`maj`, `m`, `dom` …) rather than left out. */
   said: boolean;
+  /** `maj` was typed without a number, so that a 7 still to come is a major seventh. */
+  majorWord: boolean;
   /** The number that says how far thirds are stacked; 5 is the power chord, 69 six-nine. */
   number: 5 | 6 | 7 | 9 | 11 | 13 | 69 | null;
   majorSeventh: boolean;
-  sus: readonly Degree[];
+  readonly sus: Set<Degree>;
   alt: boolean;
-  altered: Set<Degree>;
-  added: Set<Degree>;
-  left: Set<3 | 5>;
+  readonly altered: Set<Degree>;
+  readonly added: Set<Degree>;
+  readonly left: Set<3 | 5>;
 }
 
 /** Takes one word at the front of `rest`; returns its length, 0 if it is not this word, or what was expected instead. */
@@ -52,7 +83,7 @@ interface Place {
   readonly listed: boolean;
 }
 
-const MAJOR_WORD = /^(major|maj|Major|Maj|MAJ|ma(?!dd|lt)|Ma|MA|M(?!i|I|in|IN)|\^|j(?=\d))/;
+const MAJOR_WORD = /^(major|maj|Major|Maj|MAJ|ma(?!dd|lt|ug)|Ma|MA|M(?!i|I|in|IN)|\^|j(?=\d))/;
 const STACK = new Set([5, 6, 7, 9, 11, 13, 69]);
 const SUFFIX = 'a chord suffix such as m7, maj7, 7b9, m7b5, dim7, 6/9 or sus4';
 
@@ -83,23 +114,33 @@ const major: Word = (rest, recipe, { first }) => {
   if (word === undefined) return 0;
   const digits = /^(13|11|9|7)(?!\d)/.exec(rest.slice(word.length))?.[0] ?? '';
   if (recipe.majorSeventh || recipe.quality === 'half-diminished') return 'one seventh only';
-  if (!first && recipe.number !== null && !(recipe.number === 7 && recipe.quality === 'diminished')) return 'one number only';
+  const seventhOnly = digits === '7' || (digits === '' && word === '^');
+  // `m9(maj7)` raises the seventh; `dim7(maj7)` and `m6(maj7)` add it.
+  if (recipe.quality === 'minor' && seventhOnly && (recipe.number === 9 || recipe.number === 11 || recipe.number === 13)) {
+    recipe.majorSeventh = true;
+    return word.length + digits.length;
+  }
+  if (seventhOnly && (recipe.number === 6 || (recipe.number === 7 && recipe.quality === 'diminished'))) {
+    recipe.added.add('7');
+    return word.length + digits.length;
+  }
+  if (!first && recipe.number !== null) return 'one number only';
   if (digits === '' && word !== '^') {
     if (!first) return 'maj7, maj9, maj11 or maj13';
     recipe.said = true;
+    recipe.majorWord = true;
     return word.length;
   }
   recipe.said = true;
   // A triangle before a six stands for the major triad.
   if (digits === '' && rest.charAt(word.length) === '6') return word.length;
   recipe.majorSeventh = true;
-  if (recipe.number === 7) recipe.added.add('7');
-  else recipe.number = digits === '' ? 7 : (Number(digits) as 7 | 9 | 11 | 13);
+  recipe.number = digits === '' ? 7 : (Number(digits) as 7 | 9 | 11 | 13);
   return word.length + digits.length;
 };
 
 const number: Word = (rest, recipe, { listed }) => {
-  const digits = /^\d+/.exec(rest)?.[0];
+  const digits = /^[1-9]\d*/.exec(rest)?.[0];
   if (digits === undefined) return 0;
   const value = Number(digits);
   if (listed && value !== 7) {
@@ -113,15 +154,14 @@ const number: Word = (rest, recipe, { listed }) => {
   if (value === 5 && recipe.said) return SUFFIX;
   recipe.number = value as NonNullable<Recipe['number']>;
   const trailing = value >= 7 && value <= 13 ? (/^(M|maj)(?![a-z\d])/.exec(rest.slice(digits.length))?.[0] ?? '') : '';
-  if (trailing !== '') recipe.majorSeventh = true;
+  if (trailing !== '' || (recipe.majorWord && value >= 7 && value <= 13)) recipe.majorSeventh = true;
   return digits.length + trailing.length;
 };
 
 const suspended: Word = (rest, recipe) => {
   const match = /^(?:sus|Sus|SUS)(24|42|2\/4|4\/2|2|4)?/.exec(rest);
   if (!match) return 0;
-  const typed = match[1] ?? '4';
-  recipe.sus = [...(typed.includes('2') ? (['2'] as const) : []), ...(typed.includes('4') ? (['4'] as const) : [])];
+  for (const degree of ['2', '4'] as const) if ((match[1] ?? '4').includes(degree)) recipe.sus.add(degree);
   return match[0].length;
 };
 
@@ -129,15 +169,31 @@ const added: Word = (rest, recipe) => {
   const match = /^(?:add|Add|ADD)([b#]?)(13|11|9|6|4|2)(?!\d)/.exec(rest);
   if (!match) return /^add/i.test(rest) ? 'add2, add4, add6, add9, add11 or add13' : 0;
   const name = `${match[1]}${match[2]}`;
-  const degree = ({ '#4': '#11', b2: 'b9', '#2': '#9', '#6': null, '#13': null, b11: null, b4: null } as Record<string, Degree | null>)[name];
+  const degree = ({ '#4': '#11', b2: 'b9', '#2': '#9', '#6': null, '#13': null, b11: null, b4: null } as Record<string, Degree | null>)[
+    name
+  ];
   if (degree === null) return 'a note that chords take: b9, #9, #11 or b13';
   recipe.added.add(degree ?? (name as Degree));
   return match[0].length;
 };
 
 const ALTERED: Readonly<Record<string, Degree>> = {
-  b5: 'b5', '-5': 'b5', '#5': '#5', '+5': '#5', b9: 'b9', '-9': 'b9', '#9': '#9', '+9': '#9', b10: '#9', '#11': '#11', '+11': '#11', '#4': '#11', '+4': '#11',
-  b13: 'b13', '-13': 'b13', b6: 'b6',
+  b5: 'b5',
+  '-5': 'b5',
+  '#5': '#5',
+  '+5': '#5',
+  b9: 'b9',
+  '-9': 'b9',
+  '#9': '#9',
+  '+9': '#9',
+  b10: '#9',
+  '#11': '#11',
+  '+11': '#11',
+  '#4': '#11',
+  '+4': '#11',
+  b13: 'b13',
+  '-13': 'b13',
+  b6: 'b6',
 };
 const alteration: Word = (rest, recipe) => {
   const match = /^([b#+-])(13|11|10|[4-79])(?!\d)/.exec(rest);
@@ -180,7 +236,18 @@ const WORDS: readonly Word[] = [quality, suspended, added, altWord, left, major,
 
 /** Reads a suffix already passed through `plainSymbol`: `''` is the major triad, `m7b5` gives 1 b3 b5 b7. */
 export function readSuffix(suffix: string): SuffixReading {
-  const recipe: Recipe = { quality: 'major', said: false, number: null, majorSeventh: false, sus: [], alt: false, altered: new Set(), added: new Set(), left: new Set() };
+  const recipe: Recipe = {
+    quality: 'major',
+    said: false,
+    majorWord: false,
+    number: null,
+    majorSeventh: false,
+    sus: new Set(),
+    alt: false,
+    altered: new Set(),
+    added: new Set(),
+    left: new Set(),
+  };
   let bracket = false;
   let listed = false;
   let at = 0;
@@ -198,7 +265,7 @@ export function readSuffix(suffix: string): SuffixReading {
       at += 1;
       continue;
     }
-    if ((sign === ',' || sign === '/') && at > 0 && at + 1 < suffix.length && /[\dA-Za-z+)]/.test(suffix.charAt(at - 1))) {
+    if ((sign === ',' || sign === '/') && /[\dA-Za-zø^+)]/.test(suffix.charAt(at - 1)) && /[^(),/]/.test(suffix.charAt(at + 1))) {
       listed = true;
       at += 1;
       continue;
@@ -227,7 +294,16 @@ const BARE: Readonly<Record<Quality, readonly [string, string | null, string, st
   augmented: ['aug', null, '7#5', 'maj7#5'],
 };
 const INTERVAL_DEGREES: Readonly<Record<string, Degree>> = {
-  '1P': '1', '3m': 'b3', '3M': '3', '5d': 'b5', '5P': '5', '5A': '#5', '6M': '6', '7d': 'bb7', '7m': 'b7', '7M': '7',
+  '1P': '1',
+  '3m': 'b3',
+  '3M': '3',
+  '5d': 'b5',
+  '5P': '5',
+  '5A': '#5',
+  '6M': '6',
+  '7d': 'bb7',
+  '7m': 'b7',
+  '7M': '7',
 };
 
 function bareDegrees(name: string): Degree[] {
@@ -244,18 +320,18 @@ function cook(recipe: Recipe): readonly Degree[] | string {
   const drop = (wanted: number): void => {
     for (const degree of degrees) if (degreeNumber(degree) === wanted) degrees.delete(degree);
   };
-  if (recipe.quality === 'diminished' && majorSeventh && !recipe.added.has('7')) degrees.add('7');
-  if (recipe.added.has('7')) degrees.add('bb7');
+  // tonal has no name for the diminished triad with a major seventh.
+  if (recipe.quality === 'diminished' && majorSeventh) degrees.add('7');
   if (stack === 5) degrees.delete('3');
   if (stack === 9 || stack === 11 || stack === 13 || stack === 69) degrees.add('9');
   if (stack === 11) degrees.add('11');
   if (stack === 13) degrees.add('13');
   // A natural 11 stands in for the major third of a dominant; published lists leave that third out.
   if (stack === 11 && recipe.quality === 'major' && !majorSeventh) degrees.delete('3');
-  if (recipe.sus.length > 0) {
+  if (recipe.sus.size > 0) {
     drop(3);
     for (const degree of recipe.sus) degrees.add(degree);
-    if (recipe.sus.includes('4')) degrees.delete('11');
+    if (recipe.sus.has('4')) degrees.delete('11');
   }
   if (recipe.alt) {
     drop(5);

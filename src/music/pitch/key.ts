@@ -41,7 +41,12 @@ export function readKey(text: string): Result<Key, KeyFault> {
   const minor = /^(m|-|mi|min|minor|Min|Minor)$/.test(match[3] ?? '');
   const key: Key = { tonic: `${match[1]}${match[2]}`, mode: minor ? 'minor' : 'major' };
   if (Math.abs(signature(key)) <= 7) return ok(key);
-  return failed({ code: 'too many accidentals', text, expected: 'a key with at most seven sharps or flats', nearest: keyName(customaryKey(pcOf(key.tonic), key.mode)) });
+  return failed({
+    code: 'too many accidentals',
+    text,
+    expected: 'a key with at most seven sharps or flats',
+    nearest: keyName(customaryKey(pcOf(key.tonic), key.mode)),
+  });
 }
 
 function unreadable(text: string, plain: string): KeyFault {

@@ -14,8 +14,28 @@ const FIFTHS_LETTERS = 'FCGDAEB';
 
 /** Semitones above the root of every degree (compound degrees folded into 0 to 11). Chord-member arithmetic, no source. */
 export const degreeSemitones: Readonly<Record<Degree, number>> = {
-  '1': 0, b2: 1, '2': 2, b3: 3, '3': 4, '4': 5, '#4': 6, b5: 6, '5': 7, '#5': 8, b6: 8, '6': 9, bb7: 9, b7: 10, '7': 11,
-  b9: 1, '9': 2, '#9': 3, '11': 5, '#11': 6, b13: 8, '13': 9,
+  '1': 0,
+  b2: 1,
+  '2': 2,
+  b3: 3,
+  '3': 4,
+  '4': 5,
+  '#4': 6,
+  b5: 6,
+  '5': 7,
+  '#5': 8,
+  b6: 8,
+  '6': 9,
+  bb7: 9,
+  b7: 10,
+  '7': 11,
+  b9: 1,
+  '9': 2,
+  '#9': 3,
+  '11': 5,
+  '#11': 6,
+  b13: 8,
+  '13': 9,
 };
 
 /** The number in a degree: `b7` gives 7, `#11` gives 11. */
