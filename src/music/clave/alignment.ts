@@ -72,7 +72,7 @@ function namedScore(states: Alignment['states'], raw: number): number {
 }
 
 /** At most this many steps are named, and none that counts less than this share of the strongest. */
-const MOST_STEPS = 5;
+const MOST_STEPS = 4;
 const LEAST_SHARE = 0.4;
 const BEATS = [0, 2, 4, 6] as const;
 
@@ -89,19 +89,21 @@ function scoredReason(grid: readonly boolean[], leans: Direction): AlignmentReas
   const isTwoSide = (step: number): boolean => step < 8 === (leans === '2-3');
   const pick = (twoSide: boolean, sounding: boolean): readonly number[] =>
     chosen.filter(({ step, sounds }) => isTwoSide(step) === twoSide && sounds === sounding).map(({ step }) => step % 8);
-  const threeSide = grid.slice(leans === '2-3' ? 8 : 0, leans === '2-3' ? 16 : 8);
+  const threeFrom = leans === '2-3' ? 8 : 0;
+  const onAllBeats = (): boolean[] => grid.map((sounds, step) => sounds || BEATS.some((beat) => step === threeFrom + beat));
   return {
     name: null,
     twoSideSounds: pick(true, true),
     twoSideSilent: pick(true, false),
     threeSideSounds: pick(false, true),
-    threeSideSilent: withAllBeats(pick(false, false), threeSide),
+    threeSideSilent: withAllBeats(pick(false, false), grid.slice(threeFrom, threeFrom + 8), () => whole - toward(onAllBeats())),
   };
 }
 
-/** Two silent beats of a side that strikes no beat at all become all four: "stays off the beat" says it better than two counts. */
-function withAllBeats(silent: readonly number[], side: readonly boolean[]): readonly number[] {
+/** Silent beats of a side that strikes no beat at all become all four, if striking them all would weaken the verdict: "off the beat" says it best. */
+function withAllBeats(silent: readonly number[], side: readonly boolean[], allBeatsWorth: () => number): readonly number[] {
   const offBeat = BEATS.every((beat) => !side[beat]);
-  const onlyBeats = silent.length >= 2 && silent.every((step) => step % 2 === 0);
-  return offBeat && onlyBeats ? [...silent, ...BEATS.filter((beat) => !silent.includes(beat))] : silent;
+  const onlyBeats = silent.length > 0 && silent.every((step) => step % 2 === 0);
+  if (!offBeat || !onlyBeats || allBeatsWorth() <= 0) return silent;
+  return [...silent, ...BEATS.filter((beat) => !silent.includes(beat))];
 }
