@@ -2,7 +2,8 @@ import { type Degree, failed, ok, type Result } from '../../vocabulary';
 import { degreeName, degreeSemitones, pcOf } from '../pitch/spell';
 import type { Chord, ChordFamily, ChordTone } from './chord';
 import { corrections } from './nearest';
-import { plainSymbol, readSuffix } from './suffix';
+import { plainSymbol } from './signs';
+import { readSuffix } from './suffix';
 
 /** Why a chord symbol could not be read. */
 export interface ChordFault {

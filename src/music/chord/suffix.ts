@@ -1,13 +1,12 @@
-import { ChordType } from 'tonal';
 import type { Degree } from '../../vocabulary';
-import { degreeNumber, degreeSemitones } from '../pitch/spell';
+import { degreesOf, emptyRecipe, type Quality, type Recipe } from './recipe';
 
 /**
  * What stands after a chord's root: from the many ways it is typed to the degrees it means.
  *
  * Method: `plainSymbol` replaces every printed sign by one ASCII sign of the same length, so that places in the text stay
- * true. The reader then takes one word after another (quality, number, sus, add, alteration …) and collects a `Recipe`.
- * The recipe's bare chord is looked up in tonal by tonal's own name for it; extensions and alterations are laid over it.
+ * true. The reader then takes one word after another (quality, number, sus, add, alteration …) and collects a `Recipe`,
+ * from which the degrees follow.
  *
  * Choices where usage differs: `maj` alone and `°` alone are triads, `Δ` alone is a major seventh, `11` leaves out a major
  * third, `13` leaves out the 11th, `alt` is every altered tension and no natural fifth.
@@ -17,63 +16,6 @@ import { degreeNumber, degreeSemitones } from '../pitch/spell';
 export type SuffixReading =
   | { readonly ok: true; readonly degrees: readonly Degree[] }
   | { readonly ok: false; readonly at: number; readonly expected: string };
-
-const SIGNS: Readonly<Record<string, string>> = {
-  '♭': 'b',
-  '♯': '#',
-  '𝄫': 'bb',
-  '𝄪': '##',
-  Δ: '^',
-  '∆': '^',
-  '△': '^',
-  '▵': '^',
-  ø: 'ø',
-  Ø: 'ø',
-  '∅': 'ø',
-  '⌀': 'ø',
-  '°': 'o',
-  º: 'o',
-  '˚': 'o',
-  '−': '-',
-  '–': '-',
-  '—': '-',
-  '‑': '-',
-  '⁻': '-',
-  '⁺': '+',
-  '∕': '/',
-  '⁄': '/',
-  '²': '2',
-  '⁴': '4',
-  '⁵': '5',
-  '⁶': '6',
-  '⁷': '7',
-  '⁹': '9',
-  '¹': '1',
-  '³': '3',
-};
-const SIGN = new RegExp(`[${Object.keys(SIGNS).join('')}]`, 'gu');
-
-/** The symbol with printed signs (♭ ♯ Δ ø ° − superscripts) as ASCII letters, `^`, `ø`, `o`; as long as it was. */
-export const plainSymbol = (symbol: string): string => symbol.replace(SIGN, (sign) => SIGNS[sign] ?? sign);
-
-type Quality = 'major' | 'minor' | 'diminished' | 'half-diminished' | 'augmented';
-
-/** What a suffix asks for, before it is turned into degrees. */
-interface Recipe {
-  quality: Quality;
-  /** The quality was typed (`maj`, `m`, `dom` …) rather than left out. */
-  said: boolean;
-  /** `maj` was typed without a number, so that a 7 still to come is a major seventh. */
-  majorWord: boolean;
-  /** The number that says how far thirds are stacked; 5 is the power chord, 69 six-nine. */
-  number: 5 | 6 | 7 | 9 | 11 | 13 | 69 | null;
-  majorSeventh: boolean;
-  readonly sus: Set<Degree>;
-  alt: boolean;
-  readonly altered: Set<Degree>;
-  readonly added: Set<Degree>;
-  readonly left: Set<3 | 5>;
-}
 
 /** Takes one word at the front of `rest`; returns its length, 0 if it is not this word, or what was expected instead. */
 type Word = (rest: string, recipe: Recipe, place: Place) => number | string;
@@ -236,18 +178,7 @@ const WORDS: readonly Word[] = [quality, suspended, added, altWord, left, major,
 
 /** Reads a suffix already passed through `plainSymbol`: `''` is the major triad, `m7b5` gives 1 b3 b5 b7. */
 export function readSuffix(suffix: string): SuffixReading {
-  const recipe: Recipe = {
-    quality: 'major',
-    said: false,
-    majorWord: false,
-    number: null,
-    majorSeventh: false,
-    sus: new Set(),
-    alt: false,
-    altered: new Set(),
-    added: new Set(),
-    left: new Set(),
-  };
+  const recipe = emptyRecipe();
   let bracket = false;
   let listed = false;
   let at = 0;
@@ -281,78 +212,6 @@ export function readSuffix(suffix: string): SuffixReading {
     at += taken;
   }
   if (bracket) return { ok: false, at: suffix.lastIndexOf('('), expected: 'a closing bracket' };
-  const degrees = cook(recipe);
+  const degrees = degreesOf(recipe);
   return typeof degrees === 'string' ? { ok: false, at: 0, expected: degrees } : { ok: true, degrees };
 }
-
-/** tonal's name of the bare chord by quality: triad, sixth, seventh, major seventh. */
-const BARE: Readonly<Record<Quality, readonly [string, string | null, string, string]>> = {
-  major: ['M', '6', '7', 'maj7'],
-  minor: ['m', 'm6', 'm7', 'mM7'],
-  diminished: ['dim', null, 'dim7', 'dim'],
-  'half-diminished': ['m7b5', null, 'm7b5', 'm7b5'],
-  augmented: ['aug', null, '7#5', 'maj7#5'],
-};
-const INTERVAL_DEGREES: Readonly<Record<string, Degree>> = {
-  '1P': '1',
-  '3m': 'b3',
-  '3M': '3',
-  '5d': 'b5',
-  '5P': '5',
-  '5A': '#5',
-  '6M': '6',
-  '7d': 'bb7',
-  '7m': 'b7',
-  '7M': '7',
-};
-
-function bareDegrees(name: string): Degree[] {
-  return ChordType.get(name).intervals.flatMap((interval) => INTERVAL_DEGREES[interval] ?? []);
-}
-
-/** Degrees of a recipe in ascending order of number, or what is wrong with it. */
-function cook(recipe: Recipe): readonly Degree[] | string {
-  const { number: stack, majorSeventh } = recipe;
-  const column = stack === null || stack === 5 ? 0 : stack === 6 || stack === 69 ? 1 : majorSeventh ? 3 : 2;
-  const name = BARE[recipe.quality][column];
-  if (name === null) return SUFFIX;
-  const degrees = new Set<Degree>(bareDegrees(name));
-  const drop = (wanted: number): void => {
-    for (const degree of degrees) if (degreeNumber(degree) === wanted) degrees.delete(degree);
-  };
-  // tonal has no name for the diminished triad with a major seventh.
-  if (recipe.quality === 'diminished' && majorSeventh) degrees.add('7');
-  if (stack === 5) degrees.delete('3');
-  if (stack === 9 || stack === 11 || stack === 13 || stack === 69) degrees.add('9');
-  if (stack === 11) degrees.add('11');
-  if (stack === 13) degrees.add('13');
-  // A natural 11 stands in for the major third of a dominant; published lists leave that third out.
-  if (stack === 11 && recipe.quality === 'major' && !majorSeventh) degrees.delete('3');
-  if (recipe.sus.size > 0) {
-    drop(3);
-    for (const degree of recipe.sus) degrees.add(degree);
-    if (recipe.sus.has('4')) degrees.delete('11');
-  }
-  if (recipe.alt) {
-    drop(5);
-    for (const degree of ['b9', '#9', '#11', 'b13'] as const) degrees.add(degree);
-  }
-  const hasSeventh = [...degrees].some((degree) => degreeNumber(degree) === 7);
-  for (const typed of recipe.altered) {
-    const degree = typed === 'b6' && hasSeventh ? 'b13' : typed;
-    const number = degreeNumber(degree);
-    if (number === 5 && !recipe.alt) for (const plain of contradicted(recipe.quality)) degrees.delete(plain);
-    if (number === 9) degrees.delete('9');
-    if (number === 11) degrees.delete('11');
-    if (number === 13) degrees.delete('13');
-    if (number !== 5 || !recipe.alt) degrees.add(degree);
-  }
-  const fifths = [...degrees].filter((degree) => degreeNumber(degree) === 5);
-  if (fifths.length > 1 && recipe.quality !== 'major' && recipe.quality !== 'minor') return 'one kind of fifth';
-  for (const degree of recipe.added) degrees.add(degree === '6' && hasSeventh ? '13' : degree);
-  for (const number of recipe.left) drop(number);
-  return [...degrees].sort((a, b) => degreeNumber(a) - degreeNumber(b) || degreeSemitones[a] - degreeSemitones[b]);
-}
-
-/** The fifths that an altered fifth replaces. */
-const contradicted = (quality: Quality): readonly Degree[] => (quality === 'major' || quality === 'minor' ? ['5'] : []);

@@ -230,6 +230,10 @@ describe('faults in chord symbols', () => {
     ['C/Eb7', 'unknown bass', 'Eb7', 'C/Eb'],
     ['C7 b9', 'space', 'C7 b9', 'C7b9'],
     ['Cm7alt', 'unknown suffix', 'alt', 'C7alt'],
+    ['C7alt(9)', 'unknown suffix', '7alt(9)', 'C7alt'],
+    ['Cdim6', 'unknown suffix', 'dim6', 'Cdim7'],
+    ['Cdim#5', 'unknown suffix', 'dim#5', 'Cdim7'],
+    ['C67', 'unknown suffix', '67', 'C7'],
     ['???', 'unknown root', '?', null],
     ['🎹', 'unknown root', '🎹', null],
   ])('"%s" is a fault (%s at "%s") that offers %s', (symbol, code, text, correction) => {
