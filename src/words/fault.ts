@@ -1,0 +1,23 @@
+import type { ChartFault } from '../music/chart/chart';
+import { DEFAULT_LANGUAGE, type Language } from './language';
+
+/**
+ * A fault in chart text as one sentence: where, what, what was expected and the nearest valid text.
+ * Example: `Line 8, column 3, “H7”. Expected: a root from A to G in capitals. Nearest: “B7”.`
+ */
+export const faultSentence = (fault: ChartFault, language: Language = DEFAULT_LANGUAGE): string => SENTENCES[language](fault);
+
+const SENTENCES: Readonly<Record<Language, (fault: ChartFault) => string>> = {
+  en: ({ line, column, text, expected, nearest }) => {
+    const found = text.trim() === '' ? '' : `, “${shortened(text)}”`;
+    return `Line ${line}, column ${column}${found}. Expected: ${expected}.${nearest === null ? '' : ` Nearest: “${nearest}”.`}`;
+  },
+};
+
+/** Longest piece of typed text that is quoted, in characters. */
+const LONGEST_QUOTE = 40;
+
+function shortened(text: string): string {
+  const signs = [...text];
+  return signs.length <= LONGEST_QUOTE ? text : `${signs.slice(0, LONGEST_QUOTE - 1).join('')}…`;
+}

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import type { ChartNotice } from '../../src/music/chart/chart';
+import { readChart } from '../../src/music/chart/read';
+import { unfold } from '../../src/music/chart/unfold';
+import { faultSentence } from '../../src/words/fault';
+import { noticeSentence } from '../../src/words/notice';
+
+const notice = (code: ChartNotice['code'], detail: ChartNotice['detail'], section: string | null = 'A'): string =>
+  noticeSentence({ code, bar: section === null ? null : 7, section, detail });
+
+describe('notices', () => {
+  it.each([
+    ['section on the other side', { side: 3, firstSide: 2, firstBar: 0 }, 'A comes back on the 3-side: recount, or is a bar missing?'],
+    ['odd section', { bars: 7 }, 'A lasts 7 bars, which does not close the clave: what follows begins on the other side.'],
+    ['open odd vamp', { bars: 1 }, 'A lasts 1 bar, so the clave turns over each time round; it is held twice so that the sides close.'],
+    ['half-side', { steps: 4 }, 'A short bar in A moves the clave by half a side from here on; the chart can say where it restarts.'],
+    ['outside the clave', { style: 'merengue' }, 'Merengue is not built on this clave: A gets one safe accompaniment.'],
+    ['label disagrees', { label: '3-2', counted: '2-3' }, 'A is marked 3-2, but by the count it begins in 2-3.'],
+    ['style against meter', { style: 'bembe', meter: '4/4', usual: '6/8' }, 'The style bembe is played in 6/8, but the chart is in 4/4.'],
+    [
+      'tempo outside style',
+      { style: 'bolero', from: 40, to: 60 },
+      'The tempo lies outside what is usual for bolero (40 to 60 half notes a minute).',
+    ],
+  ] as const)('turns "%s" into one sentence', (code, detail, sentence) => {
+    expect(notice(code, detail)).toBe(sentence);
+  });
+
+  it('still says something when a detail is missing', () => {
+    expect(notice('section on the other side', {})).toBe('A comes back on the other side: recount, or is a bar missing?');
+    expect(notice('tempo outside style', {}, null)).toBe('The tempo lies outside what is usual for the style.');
+  });
+
+  it('speaks about a real chart whose seven-bar bridge turns the clave round', () => {
+    const read = readChart('form: A, B, A\n[A]\n| Em7 | A7 |\n[B]\n| Gm7 | % | % | % | % | % | % |');
+    const form = read.ok ? unfold(read.value) : null;
+    expect(form?.notices.map((each) => noticeSentence(each))).toEqual([
+      'B lasts 7 bars, which does not close the clave: what follows begins on the other side.',
+      'A comes back on the 3-side: recount, or is a bar missing?',
+    ]);
+  });
+});
+
+describe('faults', () => {
+  it('say where, what was typed, what was expected and what is nearest', () => {
+    const read = readChart('[A]\n| Em7 | h7 |');
+    expect(read.ok).toBe(false);
+    const sentences = read.ok ? [] : read.faults.map((fault) => faultSentence(fault));
+    expect(sentences).toHaveLength(1);
+    expect(sentences[0]).toMatch(/^Line 2, column 9, “h7”\. Expected: .+\.( Nearest: “.+”\.)?$/);
+  });
+
+  it('quote no more than 40 characters, and nothing where nothing stands', () => {
+    const fault = { code: 'unknown chord', line: 1, column: 3, text: 'x'.repeat(500), expected: 'a chord', nearest: null } as const;
+    expect(faultSentence(fault)).toBe(`Line 1, column 3, “${'x'.repeat(39)}…”. Expected: a chord.`);
+    expect(faultSentence({ ...fault, text: ' ', nearest: 'C' })).toBe('Line 1, column 3. Expected: a chord. Nearest: “C”.');
+  });
+});
