@@ -24,6 +24,7 @@ export interface ScheduledSound {
   readonly countIn: boolean;
 }
 
+/** One press of Play, walked through once. */
 export interface LookAhead {
   /** Hands over everything that starts before `until` and was not handed over yet, ascending. */
   advance(until: AudioSeconds): readonly ScheduledSound[];

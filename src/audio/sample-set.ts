@@ -39,10 +39,12 @@ export const STRONG_FROM = 90;
 /** Program numbers from 0 (General MIDI 1): acoustic grand piano and acoustic bass. */
 export const PROGRAMS = { piano: 0, bass: 32 } as const;
 
+/** The piano, soft and strong, from C2 to C7. */
 export const PIANO_SAMPLES: readonly NoteSample[] = PIANO_VELOCITIES.flatMap((velocity) =>
   PIANO_PITCHES.map((midi) => ({ file: `piano-${midi}-${velocity}.mp3`, midi, velocity })),
 );
 
+/** The bass, from E1 to G3. */
 export const BASS_SAMPLES: readonly NoteSample[] = BASS_PITCHES.map((midi) => ({
   file: `bass-${midi}.mp3`,
   midi,

@@ -70,7 +70,7 @@ export const ZONES: readonly Zone[] = [
     ['midi-file', 'fflate', 'client-zip', 'qrcode'],
     'Bytes or text in and out: saving is the FileSaver port, called by src/state.',
   ),
-  zone('audio', ['performance'], ['tone'], PORTS, ['state/ports']),
+  zone('audio', ['performance'], ['tone', 'tone/*'], PORTS, ['state/ports']),
   zone('input', ['performance'], [], PORTS, ['state/ports']),
   zone('device/workers', ['music', 'performance', 'exchange', 'practice', 'device'], [], PORTS, ['state/ports']),
   zone('device', ['performance'], ['idb'], `${PORTS} Code for a worker belongs in src/device/workers.`, ['state/ports']),

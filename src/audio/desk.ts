@@ -1,0 +1,141 @@
+import { Context } from 'tone/build/esm/core/context/Context.js';
+import { Gain } from 'tone/build/esm/core/context/Gain.js';
+import { setContext } from 'tone/build/esm/core/context/GlobalContext.js';
+import { WaveShaper } from 'tone/build/esm/signal/WaveShaper.js';
+import { ToneBufferSource } from 'tone/build/esm/source/buffer/ToneBufferSource.js';
+import type { PartName } from '../performance/performance';
+import { PARTS } from '../performance/performance';
+import type { Mix } from '../state/ports';
+import { CEILING_INPUT, ceilingCurve } from './ceiling';
+import type { InstrumentName } from './sample-set';
+import type { BankSound } from './sound-bank';
+import { instrumentOf, pickSound } from './sound-bank';
+
+/*
+ * The sounding side: voices → one gain per part → sum → ceiling → overall loudness → stop gate → the device.
+ * Built of single Tone.js nodes, imported file by file: Tone's index would start a context and a blob worker of its
+ * own. Tone's clock is switched off and driven by `tick`; every start and stop carries an absolute time.
+ */
+
+/** What the desk needs to know of a sound. */
+export interface DeskSound {
+  readonly part: PartName;
+  readonly midi: number | null;
+  readonly drum: string | null;
+  readonly velocity: number;
+}
+
+/** The mixing desk with everything that sounds behind it. */
+export interface Desk {
+  /** Sounds from `at` (seconds of the audio clock) for `seconds`; drums ring out. `countIn` sounds whatever is muted. */
+  start(sound: DeskSound, at: number, seconds: number, countIn?: boolean): void;
+  /** Fades everything out within 20 ms and forgets what is on its way. New sounds may start 50 ms later. */
+  silence(): void;
+  setMix(mix: Mix): void;
+  /** Takes these sounds for an instrument, from the next voice on. */
+  useBank(instrument: InstrumentName, bank: readonly BankSound<AudioBuffer>[]): void;
+  /** Lets finished voices go; call it every now and then. */
+  tick(): void;
+  /** Voices that sound or are on their way. */
+  voices(): number;
+}
+
+type Channel = PartName | 'count-in';
+
+/** How the parts stand to each other at equal levels: set on offline renderings so that the clave is heard over the full piano. */
+const CHANNEL_GAIN: Readonly<Record<Channel, number>> = {
+  'piano right': 1.5,
+  'piano left': 1.2,
+  bass: 1.2,
+  clave: 0.9,
+  pulse: 0.5,
+  percussion: 0.8,
+  'count-in': 0.5,
+};
+/** A damper falls, a finger leaves the string: seconds of fading after a note's end. */
+const RELEASE_SECONDS: Readonly<Record<InstrumentName, number>> = { piano: 0.09, bass: 0.07, drums: 0.02 };
+const STOP_RAMP_SECONDS = 0.015;
+const MIX_RAMP_SECONDS = 0.02;
+
+interface Voice {
+  readonly source: ToneBufferSource;
+  /** Playback rate at A = 440. */
+  readonly rate: number;
+  readonly at: number;
+}
+
+/** A desk on a context of the browser's, live or offline. One per context. */
+export function createDesk(native: BaseAudioContext): Desk {
+  // Tone's own declarations name a wrapper library's classes; it takes the browser's as well.
+  const context = new Context({ context: native as never, clockSource: 'offline', lookAhead: 0 });
+  setContext(context);
+  const gate = new Gain({ context, gain: 1 });
+  const loudness = new Gain({ context, gain: 0.7 });
+  const ceiling = new WaveShaper({ context, mapping: ceilingCurve() });
+  const sum = new Gain({ context, gain: 1 / CEILING_INPUT });
+  sum.chain(ceiling, loudness, gate);
+  gate.connect(native.destination as never);
+  const channels = new Map<Channel, Gain>(
+    ([...PARTS, 'count-in'] as const).map((channel) => [channel, new Gain({ context, gain: CHANNEL_GAIN[channel] * 0.7 }).connect(sum)]),
+  );
+  const banks = new Map<InstrumentName, readonly BankSound<AudioBuffer>[]>();
+  const voices = new Set<Voice>();
+  let bend = 1;
+
+  return {
+    start(sound, at, seconds, countIn = false) {
+      const instrument = instrumentOf(sound);
+      const picked = pickSound(banks.get(instrument) ?? [], sound);
+      const channel = channels.get(countIn ? 'count-in' : sound.part);
+      if (picked === null || channel === undefined) return;
+      // On a whole frame, so that the sound is the recording itself and not an interpolation between its frames.
+      const start = Math.ceil(Math.max(at, native.currentTime) * native.sampleRate - 1e-3) / native.sampleRate;
+      const source = new ToneBufferSource({
+        context,
+        url: picked.buffer,
+        playbackRate: picked.rate * bend,
+        fadeOut: RELEASE_SECONDS[instrument],
+      });
+      const voice: Voice = { source, rate: picked.rate, at: start };
+      source.onended = () => voices.delete(voice);
+      source.connect(channel);
+      source.start(start, 0, undefined, picked.gain);
+      if (instrument !== 'drums') source.stop(start + Math.max(0.03, seconds));
+      voices.add(voice);
+    },
+    silence() {
+      const now = native.currentTime;
+      const over = now + STOP_RAMP_SECONDS + 0.005;
+      gate.gain.cancelScheduledValues(now);
+      gate.gain.setValueAtTime(1, now);
+      gate.gain.linearRampToValueAtTime(0, now + STOP_RAMP_SECONDS);
+      gate.gain.setValueAtTime(1, now + 0.045);
+      for (const voice of voices) {
+        // A stop before a queued start would not hold; a voice that has not begun can be taken away without a click.
+        if (voice.at > now) {
+          voices.delete(voice);
+          voice.source.dispose();
+        } else {
+          voice.source.fadeOut = 0;
+          voice.source.stop(over);
+        }
+      }
+    },
+    setMix(mix) {
+      for (const part of PARTS) {
+        const { level, muted } = mix.parts[part];
+        channels.get(part)?.gain.linearRampTo(muted ? 0 : level * CHANNEL_GAIN[part], MIX_RAMP_SECONDS);
+      }
+      loudness.gain.linearRampTo(mix.ceiling, MIX_RAMP_SECONDS);
+      bend = 2 ** (mix.tuningCents / 1200);
+      for (const { source, rate } of voices) source.playbackRate.setValueAtTime(rate * bend, native.currentTime);
+    },
+    useBank(instrument, bank) {
+      banks.set(instrument, bank);
+    },
+    tick() {
+      context.emit('tick');
+    },
+    voices: () => voices.size,
+  };
+}
