@@ -12,8 +12,8 @@ export interface Layers<Candidate> {
   readonly layers: readonly (readonly Candidate[])[];
   /** Cost of a candidate by itself. */
   readonly cost: (candidate: Candidate, layer: number) => number;
-  /** Cost of going from a candidate of layer − 1 to one of `layer` (of layer 0 from the last layer, when closed). `FORBIDDEN` rules it out. */
-  readonly step: (from: Candidate, to: Candidate, layer: number) => number;
+  /** Cost of going from a candidate to one of the next layer (of the first layer from the last, when closed). `FORBIDDEN` rules it out. */
+  readonly step: (from: Candidate, to: Candidate) => number;
   readonly closed: boolean;
 }
 
@@ -31,9 +31,10 @@ export function cheapestPath<Candidate>({ layers, cost, step, closed }: Layers<C
     if (layer.length === 0) throw new Error(`layer ${index} has no candidate`);
     return layer.map((candidate) => cost(candidate, index));
   });
+  const matrices = stepMatrices(step);
   const steps = layers.map((layer, index) => {
     const before = index === 0 ? (closed ? layers[count - 1] : undefined) : layers[index - 1];
-    return before ? stepMatrix(before, layer, index, step) : [];
+    return before ? matrices(before, layer) : [];
   });
   const rest = costToEnd(unary, steps);
   const first = unary[0] ?? [];
@@ -52,16 +53,20 @@ export function cheapestPath<Candidate>({ layers, cost, step, closed }: Layers<C
 
 type Steps = Int32Array | readonly number[];
 
-function stepMatrix<Candidate>(
-  before: readonly Candidate[],
-  layer: readonly Candidate[],
-  index: number,
-  step: Layers<Candidate>['step'],
-): Int32Array {
-  const matrix = new Int32Array(before.length * layer.length);
-  let at = 0;
-  for (const from of before) for (const to of layer) matrix[at++] = step(from, to, index);
-  return matrix;
+/** Costs from every candidate of one layer to every candidate of another; the same two lists are worked out once. */
+function stepMatrices<Candidate>(step: Layers<Candidate>['step']): (before: readonly Candidate[], layer: readonly Candidate[]) => Int32Array {
+  const known = new Map<readonly Candidate[], Map<readonly Candidate[], Int32Array>>();
+  return (before, layer) => {
+    const from = known.get(before) ?? new Map<readonly Candidate[], Int32Array>();
+    known.set(before, from);
+    const found = from.get(layer);
+    if (found) return found;
+    const matrix = new Int32Array(before.length * layer.length);
+    let at = 0;
+    for (const here of before) for (const to of layer) matrix[at++] = step(here, to);
+    from.set(layer, matrix);
+    return matrix;
+  };
 }
 
 /** For every candidate, the least that the layers after it cost on an open way. */
