@@ -70,6 +70,8 @@ export interface DeskState {
 export interface PlayingState {
   readonly transport: TransportState;
   readonly sound: SoundState;
-  /** Bar of the form (from 0) that sounds, or from which it starts when stopped. */
+  /** Bar of the form (from 0) that sounds, or `startBar` when stopped. */
   readonly bar: number;
+  /** Bar from which Play starts; it moves when a bar is touched. */
+  readonly startBar: number;
 }

@@ -1,6 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { fileStem } from '../exchange/file-name';
-import type { ChartFault } from '../music/chart/chart';
+import type { Chart, ChartFault } from '../music/chart/chart';
 import type { Score } from '../music/score';
 import type { Performance } from '../performance/performance';
 import type { HalfNotesPerMinute, InputMillis, Result } from '../vocabulary';
@@ -9,6 +9,7 @@ import type { Command, DeskCommand } from './command';
 import type { DemoChart, DeskState, PlayingState } from './desk-state';
 import { chartFileName } from './file-name';
 import { createKeeping, type Timer } from './keeping';
+import { keysOf } from './keys-of';
 import { cycleAt } from './loop';
 import { createOpener } from './open-chart';
 import { createPipeline, type Pipeline, type Stages } from './pipeline';
@@ -45,6 +46,8 @@ export interface Desk {
   readonly run: (command: Command) => void;
   readonly heard: () => Heard | null;
   readonly scoreOf: (performance: Performance) => Score | null;
+  /** The chart's key and the eleven above it, each spelled as it is written, ready to print. */
+  readonly keysOf: (chart: Chart) => readonly string[];
   /** Brings back what was kept on this device; the first demo lies ready until then, and if there is nothing. */
   readonly restore: () => Promise<void>;
   /** Writes what waits to be written. */
@@ -172,7 +175,7 @@ export function createDesk(ports: DeskPorts): Desk {
   };
 
   const { playing, heard, warm } = sounding;
-  return { desk: store, playing, demos, run, heard, scoreOf: pipeline.scoreOf, restore, flush: keeping.flush, warm };
+  return { desk: store, playing, demos, run, heard, scoreOf: pipeline.scoreOf, keysOf, restore, flush: keeping.flush, warm };
 }
 
 function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState {

@@ -1,4 +1,4 @@
-import type { Chart, ChartFault, Form } from '../music/chart/chart';
+import type { Chart, ChartFault } from '../music/chart/chart';
 import type { ArrangeOptions, Score } from '../music/score';
 import type { PerformOptions } from '../performance/perform';
 import type { Performance } from '../performance/performance';
@@ -9,7 +9,6 @@ import type { Loop, Settings } from './settings';
 /** The pure stages that the pipeline joins: the real ones in the page, small ones in tests. */
 export interface Stages {
   readonly readChart: (text: string) => Result<Chart, ChartFault>;
-  readonly unfold: (chart: Chart) => Form;
   readonly arrange: (chart: Chart, options: ArrangeOptions) => Score;
   readonly perform: (score: Score, options: PerformOptions) => Performance;
 }
@@ -17,6 +16,8 @@ export interface Stages {
 /** Every stage's result for one chart and one set of settings. */
 export interface Music {
   readonly chart: Chart;
+  /** The loop as it fits this form, or null. */
+  readonly loop: Loop | null;
   /** What is played: the loop, or the whole form. */
   readonly score: Score;
   /** The whole form; `score` itself when nothing is looped. */
@@ -27,8 +28,6 @@ export interface Music {
 export interface Pipeline {
   /** Reads chart text. */
   readonly read: (text: string) => Result<Chart, ChartFault>;
-  /** The bars of a chart as they sound. */
-  readonly form: (chart: Chart) => Form;
   /** Arranges and performs a chart; a loop that no longer fits the form is fitted to it. */
   readonly make: (chart: Chart, settings: Settings) => Music;
   /** The score that a performance was made from, or null for one that was not made here. */
@@ -55,7 +54,6 @@ export function createPipeline(stages: Stages): Pipeline {
     stages.arrange(chart, { direction, kind, level, devices, hands, colour, seed, transpose, closed, ...(loop ? { range: loop } : {}) });
   const madeFrom = new WeakMap<Performance, Score>();
   const read = rememberLast(stages.readChart);
-  const form = rememberLast(stages.unfold);
   const loopInForm = rememberLast(fitLoop);
   const arrangeWhole = rememberLast(arrange);
   const arrangeLoop = rememberLast(arrange);
@@ -66,19 +64,24 @@ export function createPipeline(stages: Stages): Pipeline {
     return performance;
   });
   const join = rememberLast(
-    (chart: Chart, score: Score, whole: Score, performance: Performance): Music => ({ chart, score, whole, performance }),
+    (chart: Chart, loop: Loop | null, score: Score, whole: Score, performance: Performance): Music => ({
+      chart,
+      loop,
+      score,
+      whole,
+      performance,
+    }),
   );
   return {
     read,
-    form,
     scoreOf: (performance) => madeFrom.get(performance) ?? null,
     make: (chart, settings) => {
-      const loop = loopInForm(form(chart), settings.loop);
       const { direction, kind, level, devices, hands, colour, seed, transpose, round, pulse } = settings;
       const ending = round === 'once, then end';
       const whole = arrangeWhole(chart, null, direction, kind, level, devices, hands, colour, seed, transpose, !ending);
+      const loop = loopInForm(whole.form, settings.loop);
       const score = loop ? arrangeLoop(chart, loop, direction, kind, level, devices, hands, colour, seed, transpose, true) : whole;
-      return join(chart, score, whole, perform(score, pulse, ending && !loop));
+      return join(chart, loop, score, whole, perform(score, pulse, ending && !loop));
     },
   };
 }

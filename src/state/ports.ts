@@ -7,7 +7,8 @@ import type { HalfNotesPerMinute } from '../vocabulary';
 export type SoundState =
   | { readonly kind: 'off' }
   | { readonly kind: 'starting' }
-  | { readonly kind: 'running'; readonly samples: 'loading' | 'ready' | 'synthesised' }
+  /** `missing` names the recording that could not be used when some sounds are made by rule for good. */
+  | { readonly kind: 'running'; readonly samples: 'loading' | 'ready' | 'synthesised'; readonly missing?: string }
   | { readonly kind: 'blocked'; readonly reason: string };
 
 /** What the transport does. */

@@ -1,7 +1,7 @@
 import type { Chart, Form } from '../music/chart/chart';
 import type { DeskCommand } from './command';
 import type { DeskState } from './desk-state';
-import { cycleAt, fitLoop, moveEnd, snap, withBarAfter, withBarBefore } from './loop';
+import { cycleAt, moveEnd, snap, withBarAfter, withBarBefore } from './loop';
 import type { Pipeline } from './pipeline';
 import { DEVICES, LEVELS, type Loop, plainMix, type Settings } from './settings';
 import { heldTempo } from './tap-tempo';
@@ -10,7 +10,7 @@ import { heldTempo } from './tap-tempo';
 export function reduce(state: DeskState, command: DeskCommand, pipeline: Pipeline): DeskState {
   if (command.kind === 'type') return withText(state, command.text, pipeline);
   if (command.kind === 'prefer') return { ...state, preferences: { ...state.preferences, ...command.preferences } };
-  const settings = changedSettings(state, command, pipeline);
+  const settings = changedSettings(state, command);
   return settings === state.settings ? state : remake({ ...state, settings }, pipeline);
 }
 
@@ -46,17 +46,17 @@ export function remake(state: DeskState, pipeline: Pipeline): DeskState {
   if (!chart) return { ...state, faults: reading.ok ? [] : reading.faults };
   const faults = reading.ok ? [] : reading.faults;
   try {
-    const loop = fitLoop(pipeline.form(chart), state.settings.loop);
-    const settings = sameLoop(loop, state.settings.loop) ? state.settings : { ...state.settings, loop };
-    return { ...state, faults, settings, music: pipeline.make(chart, settings), trouble: null };
+    const music = pipeline.make(chart, state.settings);
+    const settings = sameLoop(music.loop, state.settings.loop) ? state.settings : { ...state.settings, loop: music.loop };
+    return { ...state, faults, settings, music, trouble: null };
   } catch (error) {
     return { ...state, faults, trouble: error instanceof Error ? error.message : String(error) };
   }
 }
 
-function changedSettings(state: DeskState, command: Exclude<DeskCommand, { kind: 'type' | 'prefer' }>, pipeline: Pipeline): Settings {
+function changedSettings(state: DeskState, command: Exclude<DeskCommand, { kind: 'type' | 'prefer' }>): Settings {
   const { settings } = state;
-  const form = (): Form | null => (state.music ? pipeline.form(state.music.chart) : null);
+  const form = (): Form | null => state.music?.whole.form ?? null;
   const looped = (find: (form: Form, loop: Loop) => Loop | null): Settings => {
     const found = form() && settings.loop ? find(form() as Form, settings.loop) : null;
     return found ? { ...settings, loop: found } : settings;

@@ -14,8 +14,6 @@ import type { Mix } from './ports';
 
 /** Levels that this part of the program offers. */
 export const LEVELS = [1, 2, 3, 4] as const satisfies readonly Level[];
-/** The levels' own names, as players say them; also used in file names. */
-export const LEVEL_NAMES: Readonly<Partial<Record<Level, string>>> = { 1: 'sparse', 2: 'standard', 3: 'moving line', 4: 'pickups' };
 export const CLAVE_KINDS = ['son', 'rumba'] as const satisfies readonly Clave['kind'][];
 export const HANDS = ['double', 'wide', 'tenths', 'tumbao', 'right', 'left'] as const satisfies readonly Hands[];
 export const DEVICES = ['octave-up', 'octaves-only', 'one-bar-neutral'] as const satisfies readonly Device[];

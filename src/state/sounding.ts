@@ -24,13 +24,14 @@ export interface Sounding {
 const STOPPED = { kind: 'stopped' } as const;
 
 export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Promise<Player>, everyFrame: EveryFrame): Sounding {
-  const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0 }));
+  const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0, startBar: 0 }));
   let player: Player | null = null;
   let loading: Promise<void> | null = null;
   let wanted = false;
-  let startBar = 0;
   let endFrames: (() => void) | null = null;
   let announced = 0;
+
+  const cursorTo = (bar: number): void => playing.setState({ bar, startBar: bar });
 
   const settle = (): void => {
     if (!player) return;
@@ -41,7 +42,7 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     playing.setState({
       transport: now.transport.kind === transport.kind ? now.transport : transport,
       sound: sameState(now.sound, sound) ? now.sound : sound,
-      bar: stopped && now.transport.kind !== 'stopped' ? startBar : now.bar,
+      bar: stopped && now.transport.kind !== 'stopped' ? now.startBar : now.bar,
     });
     if (stopped) {
       endFrames?.();
@@ -81,10 +82,9 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     if (!player || !music) return;
     const { bars } = music.score.form;
     const { fromTick, toTick } = music.performance;
-    const tick = bars[startBar]?.tick ?? fromTick;
+    const tick = bars[playing.getState().startBar]?.tick ?? fromTick;
     const from = tick >= fromTick && tick < toTick ? tick : fromTick;
-    startBar = barAt(bars, from);
-    playing.setState({ bar: startBar });
+    cursorTo(barAt(bars, from));
     player.play({ performance: music.performance, fromTick: from, tempo: settings.tempo, countInBars });
     settle();
   };
@@ -111,11 +111,9 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
   };
 
   desk.subscribe((now, before) => {
-    if (now.chartId !== before.chartId && now.music !== before.music) startBar = 0;
     const bars = now.music?.score.form.bars.length ?? 0;
-    if (startBar >= bars) startBar = 0;
-    if (playing.getState().bar >= bars || (now.chartId !== before.chartId && now.music !== before.music))
-      playing.setState({ bar: startBar });
+    const otherChart = now.chartId !== before.chartId && now.music !== before.music;
+    if (otherChart || playing.getState().startBar >= bars || playing.getState().bar >= bars) cursorTo(0);
     if (!player) return;
     if (now.settings.balance !== before.settings.balance || now.preferences !== before.preferences)
       player.setMix(mixOf(now.settings, now.preferences));
@@ -133,9 +131,8 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     play,
     stop,
     startAt: (bar) => {
-      startBar = Math.max(0, bar);
       const runs = playing.getState().transport.kind !== 'stopped';
-      playing.setState({ bar: startBar });
+      cursorTo(Math.max(0, bar));
       if (!runs || !player) return;
       player.stop();
       begin(0);

@@ -1,0 +1,61 @@
+import { SCREEN } from '../../words/screen';
+import { useDesk, useRun } from './desk-context';
+import { PLACES, usePlace } from './use-place';
+
+const THEMES = ['device', 'paper', 'night'] as const;
+
+/** Name, places, and what changes the look of the page. */
+export function Header(props: { readonly balanceOpen: boolean; readonly onBalance: () => void; readonly onKeys: () => void }) {
+  const run = useRun();
+  const place = usePlace();
+  const theme = useDesk((state) => state.preferences.theme);
+  const view = useDesk((state) => state.settings.view);
+  return (
+    <header className="header">
+      <a className="skip" href="#music">
+        {SCREEN.skip}
+      </a>
+      <div className="wordmark">{SCREEN.name}</div>
+      <nav className="places" aria-label={SCREEN.placesName}>
+        {PLACES.map((name) => (
+          <a key={name} href={`#/${name}`} aria-current={name === place ? 'page' : undefined}>
+            {SCREEN.places[name]}
+          </a>
+        ))}
+      </nav>
+      <div className="header-right">
+        <button
+          type="button"
+          className="plain"
+          aria-pressed={view === 'staff'}
+          onClick={() => run({ kind: 'set', settings: { view: view === 'grid' ? 'staff' : 'grid' } })}
+        >
+          {SCREEN.view.staff}
+        </button>
+        <button type="button" className="plain" aria-expanded={props.balanceOpen} onClick={props.onBalance}>
+          {SCREEN.balance}
+        </button>
+        <button type="button" className="plain keys-button" onClick={props.onKeys}>
+          {SCREEN.shortcutsName}
+        </button>
+        <label className="theme">
+          <span className="visually-hidden">{SCREEN.themeName}</span>
+          <select
+            className="plain"
+            value={theme}
+            onChange={(event) => {
+              const chosen = THEMES.find((name) => name === event.target.value);
+              if (chosen) run({ kind: 'prefer', preferences: { theme: chosen } });
+            }}
+          >
+            {THEMES.map((name) => (
+              <option key={name} value={name}>
+                {SCREEN.theme[name]}
+              </option>
+            ))}
+          </select>
+        </label>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,39 @@
+import { useEffect, useRef } from 'react';
+import { SCREEN, SHORTCUT_WORDS } from '../../words/screen';
+import { useDesk, useRun } from './desk-context';
+
+/** The list behind `?`: every key and what it does, and the switch that turns single keys off. */
+export function KeyList(props: { readonly onClose: () => void }) {
+  const run = useRun();
+  const on = useDesk((state) => state.preferences.shortcuts);
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const element = dialog.current;
+    element?.showModal();
+    return () => element?.close();
+  }, []);
+  return (
+    <dialog ref={dialog} className="key-list" aria-labelledby="key-list-title" onClose={props.onClose} onCancel={props.onClose}>
+      <h2 id="key-list-title">{SCREEN.shortcutsName}</h2>
+      <dl>
+        {SHORTCUT_WORDS.map(({ keys, does }) => (
+          <div key={keys}>
+            <dt>{keys}</dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+      <label className="check">
+        <input
+          type="checkbox"
+          checked={on}
+          onChange={(event) => run({ kind: 'prefer', preferences: { shortcuts: event.target.checked } })}
+        />
+        {SCREEN.shortcutsOn}
+      </label>
+      <button type="button" className="key" onClick={props.onClose}>
+        {SCREEN.close}
+      </button>
+    </dialog>
+  );
+}

@@ -1,0 +1,61 @@
+import { useCallback, useMemo } from 'react';
+import { PARTS } from '../../state/parts';
+import type { Stroke } from '../../vocabulary';
+import { SCREEN } from '../../words/screen';
+import { whyStroke } from '../../words/why';
+import { PractiseBoard } from '../practise/PractiseBoard';
+import { useDesk, useDeskItself, usePlaying } from './desk-context';
+import { Notices } from './Notices';
+import { QuickLine } from './QuickLine';
+import { Shield } from './Shield';
+
+/** The Practise place: title and quick line, and the board with the cycle that sounds. Drawn again when the music or the start changes, not as it plays. */
+export function PractisePage() {
+  const { run, heard, scoreOf } = useDeskItself();
+  const music = useDesk((state) => state.music);
+  const loop = useDesk((state) => state.settings.loop);
+  const balance = useDesk((state) => state.settings.balance);
+  const playing = usePlaying((state) => state.transport.kind !== 'stopped');
+  const startBar = usePlaying((state) => state.startBar);
+  const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
+  const bars = music?.whole.bars;
+  const why = useCallback((stroke: Stroke) => (bars ? whyStroke(stroke, bars) : ''), [bars]);
+  const startAt = useCallback((bar: number) => run({ kind: 'start at bar', bar }), [run]);
+  const sound = useCallback((stroke: Stroke) => run({ kind: 'sound', midi: stroke.midi, velocity: stroke.velocity }), [run]);
+  const loopBars = useCallback((fromBar: number, toBar: number) => run({ kind: 'loop bars', loop: { fromBar, toBar } }), [run]);
+
+  if (!music) {
+    return (
+      <div className="empty">
+        <p>{SCREEN.noMusic}</p>
+        <a href="#/chart">{SCREEN.goToChart}</a>
+      </div>
+    );
+  }
+  return (
+    <>
+      <Notices />
+      <Shield>
+        <PractiseBoard
+          score={music.score}
+          whole={music.whole}
+          scoreOf={scoreOf}
+          heard={heard}
+          playing={playing}
+          cursorBar={startBar}
+          loop={loop}
+          silent={silent}
+          why={why}
+          onStartAt={startAt}
+          onStroke={sound}
+          onLoop={loopBars}
+        >
+          <div className="tune">
+            <h1>{music.score.title}</h1>
+            <QuickLine />
+          </div>
+        </PractiseBoard>
+      </Shield>
+    </>
+  );
+}

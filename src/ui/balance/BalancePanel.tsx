@@ -1,0 +1,72 @@
+import { useEffect, useRef } from 'react';
+import { PARTS } from '../../state/parts';
+import { PLAIN_MIXES } from '../../state/settings';
+import { SCREEN } from '../../words/screen';
+import { useDesk, useRun } from '../app/desk-context';
+import { PartFader } from './PartFader';
+import './balance.css';
+
+/** Every part with its switch and level, four mixes with one touch, the ceiling and the tuning. */
+export function BalancePanel(props: { readonly onClose: () => void }) {
+  const run = useRun();
+  const ceiling = useDesk((state) => state.preferences.ceiling);
+  const tuning = useDesk((state) => state.preferences.tuningCents);
+  const panel = useRef<HTMLElement>(null);
+  const { onClose } = props;
+  useEffect(() => panel.current?.focus({ preventScroll: true }), []);
+  return (
+    <section
+      ref={panel}
+      className="balance"
+      aria-label={SCREEN.balance}
+      tabIndex={-1}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <div className="balance-head">
+        <h2>{SCREEN.balance}</h2>
+        <button type="button" className="key" onClick={onClose}>
+          {SCREEN.close}
+        </button>
+      </div>
+      <fieldset className="balance-mixes">
+        <legend>{SCREEN.mixesName}</legend>
+        {PLAIN_MIXES.map((mix) => (
+          <button key={mix} type="button" className="key" onClick={() => run({ kind: 'plain mix', mix })}>
+            {SCREEN.mixes[mix]}
+          </button>
+        ))}
+      </fieldset>
+      {PARTS.map((part) => (
+        <PartFader key={part} part={part} />
+      ))}
+      <label className="fader fader-whole">
+        <span className="fader-name">{SCREEN.ceiling}</span>
+        <input
+          type="range"
+          min={0}
+          max={100}
+          value={Math.round(ceiling * 100)}
+          onChange={(event) => run({ kind: 'prefer', preferences: { ceiling: Number(event.target.value) / 100 } })}
+        />
+      </label>
+      <label className="fader fader-whole">
+        <span className="fader-name">{SCREEN.tuning}</span>
+        <input
+          type="range"
+          min={-50}
+          max={50}
+          value={tuning}
+          aria-valuetext={SCREEN.tuningValue(tuning)}
+          title={SCREEN.tuningHint}
+          onChange={(event) => run({ kind: 'prefer', preferences: { tuningCents: Number(event.target.value) } })}
+        />
+        <output className="fader-value">{SCREEN.tuningValue(tuning)}</output>
+      </label>
+      <p className="caution-line">{SCREEN.hearing}</p>
+    </section>
+  );
+}

@@ -1,0 +1,70 @@
+import { memo } from 'react';
+import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
+import { chordText } from '../../words/grid';
+import { SCREEN, sectionWords } from '../../words/screen';
+
+/** A long form is drawn up to here; typing stays quick. */
+const DRAWN = 400;
+
+/** The form as it sounds: every section with its bars, every bar with its side, sections on the other side flagged. */
+export const BarsAsTheySound = memo(function BarsAsTheySound(props: {
+  readonly form: Form;
+  readonly cursor: number;
+  readonly onStartAt: (bar: number) => void;
+}) {
+  const { form } = props;
+  const visits = form.visits.filter((visit) => visit.fromBar < DRAWN);
+  return (
+    <section className="sounding" aria-label={SCREEN.asItSounds}>
+      {visits.map((visit) => (
+        <VisitRows key={visit.fromBar} {...props} visit={visit} />
+      ))}
+      {form.bars.length > DRAWN && <p className="caption">{SCREEN.moreBars(form.bars.length - DRAWN)}</p>}
+    </section>
+  );
+});
+
+function VisitRows(props: {
+  readonly form: Form;
+  readonly visit: SectionVisit;
+  readonly cursor: number;
+  readonly onStartAt: (bar: number) => void;
+}) {
+  const { form, visit, cursor, onStartAt } = props;
+  const bars = form.bars.slice(visit.fromBar, Math.min(visit.toBar, DRAWN));
+  const count = visit.toBar - visit.fromBar;
+  const odd = count % 2 === 1;
+  return (
+    <div className={odd || visit.otherSide ? 'visit visit-turn' : 'visit'}>
+      <h3>
+        {visit.section} <span className="caption">{sectionWords({ bars: count, side: visit.side })}</span>
+        {odd && <span className="flag">{SCREEN.oddSection}</span>}
+        {visit.otherSide && <span className="flag">{SCREEN.otherSide(visit.side)}</span>}
+      </h3>
+      <ol className="bars">
+        {bars.map((bar) => (
+          <li key={bar.index}>
+            <button
+              type="button"
+              className={`bar-cell ${bar.side === 2 ? 'panel-two' : 'panel-three'}`}
+              aria-current={bar.index === cursor || undefined}
+              aria-label={`${SCREEN.bar(bar.index)}, ${bar.side}-side, ${barWords(bar)}`}
+              onClick={() => onStartAt(bar.index)}
+            >
+              <span className="bar-chords">{barWords(bar)}</span>
+              <span className="bar-side">
+                {bar.index + 1} · {bar.side}-side
+              </span>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+function barWords(bar: SoundingBar): string {
+  if (bar.playing === 'nobody') return 'stop';
+  const words = bar.chords.map((chord) => (chord.push ? '>' : '') + chordText(chord.symbol)).join(' ');
+  return words === '' ? '—' : words;
+}

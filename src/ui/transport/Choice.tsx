@@ -1,0 +1,25 @@
+import { useId } from 'react';
+
+/** One of a few: a named row of options, of which one is taken. Arrow keys move within it. */
+export function Choice<Value extends string | number>(props: {
+  readonly name: string;
+  readonly options: readonly { readonly value: Value; readonly label: string }[];
+  readonly value: Value;
+  readonly onChoose: (value: Value) => void;
+  readonly stacked?: boolean;
+}) {
+  const group = useId();
+  return (
+    <fieldset className={props.stacked ? 'choice choice-stacked' : 'choice'}>
+      <legend>{props.name}</legend>
+      <div className="choice-row">
+        {props.options.map((option) => (
+          <label key={option.value} className="choice-option">
+            <input type="radio" name={group} checked={option.value === props.value} onChange={() => props.onChoose(option.value)} />
+            <span>{option.label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

@@ -1,0 +1,48 @@
+import { CLAVE_KINDS } from '../../state/settings';
+import { SCREEN } from '../../words/screen';
+import { useDesk, useRun } from '../app/desk-context';
+import { Choice } from './Choice';
+import { DirectionSwitch } from './DirectionSwitch';
+
+/** The clave: direction, son or rumba, count-in, pulse lane. */
+export function ClaveGroup() {
+  const run = useRun();
+  const { direction, kind, countInBars, pulse, balance } = useDesk((state) => state.settings);
+  const pulseOn = !balance.pulse.muted;
+  return (
+    <section className="group" aria-label={SCREEN.clave}>
+      <h3>{SCREEN.clave}</h3>
+      <div className="group-row">
+        <DirectionSwitch direction={direction} onExchange={() => run({ kind: 'exchange sides' })} />
+        <Choice
+          name={SCREEN.clave}
+          value={kind}
+          options={CLAVE_KINDS.map((value) => ({ value, label: SCREEN.kinds[value] }))}
+          onChoose={(value) => run({ kind: 'set', settings: { kind: value } })}
+        />
+      </div>
+      <Choice
+        name={SCREEN.countIn}
+        value={countInBars}
+        options={([0, 1, 2] as const).map((value) => ({ value, label: SCREEN.countInBars[value] }))}
+        onChoose={(value) => run({ kind: 'set', settings: { countInBars: value } })}
+      />
+      <div className="group-row">
+        <Choice
+          name={SCREEN.pulse}
+          value={pulse}
+          options={(['halves', 'quarters'] as const).map((value) => ({ value, label: SCREEN.pulses[value] }))}
+          onChoose={(value) => run({ kind: 'set', settings: { pulse: value } })}
+        />
+        <button
+          type="button"
+          className="key key-low"
+          aria-pressed={pulseOn}
+          onClick={() => run({ kind: 'mute', part: 'pulse', muted: pulseOn })}
+        >
+          {pulseOn ? SCREEN.heard : SCREEN.silent}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,33 @@
+import type { Direction } from '../../vocabulary';
+import { SCREEN } from '../../words/screen';
+
+/** The direction of the clave as its two panels in playing order; a press makes them change places. */
+export function DirectionSwitch(props: { readonly direction: Direction; readonly onExchange: () => void }) {
+  const [first, second] = props.direction === '2-3' ? (['2', '3'] as const) : (['3', '2'] as const);
+  return (
+    <button
+      type="button"
+      className="direction"
+      aria-label={SCREEN.exchange(props.direction)}
+      title={SCREEN.exchange(props.direction)}
+      onClick={props.onExchange}
+    >
+      <Panel side={first} />
+      <span className="direction-turn" aria-hidden="true">
+        ⇄
+      </span>
+      <Panel side={second} />
+    </button>
+  );
+}
+
+function Panel({ side }: { readonly side: '2' | '3' }) {
+  return (
+    <span className={side === '2' ? 'panel-two' : 'panel-three'}>
+      <span className="panel-name">
+        {side}
+        <span className="panel-word">-side</span>
+      </span>
+    </span>
+  );
+}

@@ -1,0 +1,24 @@
+import { LEVEL_WORDS, SCREEN } from '../../words/screen';
+import { useDesk, useRun } from '../app/desk-context';
+import { Stepper } from './Stepper';
+
+/** How busy the figure is, with the level's own word. */
+export function LevelStepper() {
+  const run = useRun();
+  const level = useDesk((state) => state.settings.level);
+  return (
+    <fieldset className="control">
+      <legend className="visually-hidden">{SCREEN.level}</legend>
+      <Stepper
+        down={SCREEN.lessBusy}
+        up={SCREEN.busier}
+        atLowest={level === 1}
+        atHighest={level === 4}
+        onStep={(by) => run({ kind: 'step level', by })}
+      >
+        <output className="figure">{level}</output>
+        <span className="caption">{LEVEL_WORDS[level]}</span>
+      </Stepper>
+    </fieldset>
+  );
+}

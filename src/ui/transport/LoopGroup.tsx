@@ -1,0 +1,52 @@
+import { barNumber, loopWords, SCREEN } from '../../words/screen';
+import { useDesk, useDeskItself } from '../app/desk-context';
+import { Stepper } from './Stepper';
+
+/** The whole of the loop: its ends by cycles, one bar before and after, off; and what the form does without a loop. */
+export function LoopGroup() {
+  const { run, playing } = useDeskItself();
+  const loop = useDesk((state) => state.settings.loop);
+  return (
+    <section className="group" aria-label={SCREEN.loop}>
+      <h3>{SCREEN.loop}</h3>
+      <p className="group-now">{loopWords(loop)}</p>
+      {loop ? (
+        <>
+          <div className="group-row">
+            <Stepper
+              down={`${SCREEN.loopStart} ${SCREEN.earlier}`}
+              up={`${SCREEN.loopStart} ${SCREEN.later}`}
+              onStep={(by) => run({ kind: 'move loop end', end: 'from', by: by === 1 ? -1 : 1 })}
+            >
+              <span className="figure">{barNumber(loop.fromBar)}</span>
+              <span className="caption">{SCREEN.loopStart}</span>
+            </Stepper>
+            <Stepper
+              down={`${SCREEN.loopEnd} ${SCREEN.earlier}`}
+              up={`${SCREEN.loopEnd} ${SCREEN.later}`}
+              onStep={(by) => run({ kind: 'move loop end', end: 'to', by })}
+            >
+              <span className="figure">{barNumber(loop.toBar - 1)}</span>
+              <span className="caption">{SCREEN.loopEnd}</span>
+            </Stepper>
+          </div>
+          <div className="group-row">
+            <button type="button" className="key" onClick={() => run({ kind: 'one bar before' })}>
+              {SCREEN.barBefore}
+            </button>
+            <button type="button" className="key" onClick={() => run({ kind: 'one bar after' })}>
+              {SCREEN.barAfter}
+            </button>
+            <button type="button" className="key" onClick={() => run({ kind: 'loop off' })}>
+              {SCREEN.loopOff}
+            </button>
+          </div>
+        </>
+      ) : (
+        <button type="button" className="key" onClick={() => run({ kind: 'loop cycle', bar: playing.getState().bar })}>
+          {SCREEN.loopHere}
+        </button>
+      )}
+    </section>
+  );
+}

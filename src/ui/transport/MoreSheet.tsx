@@ -1,0 +1,48 @@
+import { useEffect, useRef } from 'react';
+import { SCREEN } from '../../words/screen';
+import { ClaveGroup } from './ClaveGroup';
+import { FigureGroup } from './FigureGroup';
+import { HandSwitches } from './HandSwitches';
+import { KeyGroup } from './KeyGroup';
+import { LoopGroup } from './LoopGroup';
+import { TempoGroup } from './TempoGroup';
+
+/** Everything that can be set for a chart, opened above the transport. It takes the focus and gives it back; Escape closes it. */
+export function MoreSheet(props: { readonly id: string; readonly onClose: () => void }) {
+  const sheet = useRef<HTMLElement>(null);
+  const { onClose } = props;
+  useEffect(() => {
+    const before = document.activeElement;
+    sheet.current?.focus({ preventScroll: true });
+    return () => {
+      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+    };
+  }, []);
+  return (
+    <section
+      ref={sheet}
+      id={props.id}
+      className="more"
+      aria-label={SCREEN.moreName}
+      tabIndex={-1}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return;
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <div className="more-groups">
+        <section className="group more-hands" aria-label={SCREEN.handsSound}>
+          <h3>{SCREEN.handsSound}</h3>
+          <HandSwitches />
+        </section>
+        <TempoGroup />
+        <ClaveGroup />
+        <LoopGroup />
+        <FigureGroup />
+        <KeyGroup />
+      </div>
+      <p className="caution-line">{SCREEN.caution}</p>
+    </section>
+  );
+}

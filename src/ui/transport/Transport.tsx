@@ -1,0 +1,58 @@
+import { useId, useState } from 'react';
+import { blockedWords, SCREEN } from '../../words/screen';
+import { useDesk, usePlaying, useRun } from '../app/desk-context';
+import { Announcer } from './Announcer';
+import { DirectionSwitch } from './DirectionSwitch';
+import { HandSwitches } from './HandSwitches';
+import { LevelStepper } from './LevelStepper';
+import { LoopControl } from './LoopControl';
+import { MoreSheet } from './MoreSheet';
+import { TempoControl } from './TempoControl';
+import './transport.css';
+
+/** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
+export function Transport() {
+  const run = useRun();
+  const stopped = usePlaying((state) => state.transport.kind === 'stopped');
+  const blocked = usePlaying((state) => (state.sound.kind === 'blocked' ? state.sound.reason : null));
+  const ready = useDesk((state) => state.music !== null);
+  const direction = useDesk((state) => state.settings.direction);
+  const [open, setOpen] = useState(false);
+  const sheetId = useId();
+  return (
+    <section className="transport" aria-label={SCREEN.transportName}>
+      <Announcer />
+      {blocked !== null && (
+        <p className="transport-blocked" role="alert">
+          {blockedWords(blocked)}
+        </p>
+      )}
+      {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} />}
+      <div className="transport-bar">
+        <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
+          {stopped ? SCREEN.play : SCREEN.stop}
+        </button>
+        <TempoControl />
+        <DirectionSwitch direction={direction} onExchange={() => run({ kind: 'exchange sides' })} />
+        <div className="from-medium">
+          <LevelStepper />
+        </div>
+        <div className="from-wide">
+          <HandSwitches />
+        </div>
+        <div className="from-wide">
+          <LoopControl />
+        </div>
+        <button
+          type="button"
+          className="key key-more"
+          aria-expanded={open}
+          aria-controls={open ? sheetId : undefined}
+          onClick={() => setOpen(!open)}
+        >
+          {open ? SCREEN.less : SCREEN.more}
+        </button>
+      </div>
+    </section>
+  );
+}
