@@ -1,0 +1,121 @@
+/**
+ * The hand strip: a keyboard around the figure, and for every stroke the hand's shape now and next, with what stays and what
+ * moves. Numbers only; the screen lights the keys.
+ */
+import type { Score } from '../music/score';
+import type { Degree, PianoStroke } from '../vocabulary';
+import { motionWords, shapeWords } from '../words/grid';
+
+/** One key of the keyboard, in units of the drawing. */
+export interface Key {
+  readonly midi: number;
+  readonly black: boolean;
+  readonly x: number;
+  readonly width: number;
+}
+export interface Keyboard {
+  readonly keys: readonly Key[];
+  readonly width: number;
+}
+
+const WHITE = new Set([0, 2, 4, 5, 7, 9, 11]);
+export const WHITE_WIDTH = 44;
+export const BLACK_WIDTH = 28;
+/** Fewest white keys drawn: two octaves and a bit. */
+const LEAST_WHITE = 18;
+
+/** A keyboard from one white key to another that holds all notes given, a whole tone of air on both sides. */
+export function keyboardAround(midi: readonly number[]): Keyboard {
+  const notes = midi.length > 0 ? midi : [60, 84];
+  let low = whiteAt(Math.min(...notes) - 2, -1);
+  let high = whiteAt(Math.max(...notes) + 2, 1);
+  while (whitesBetween(low, high) < LEAST_WHITE) {
+    high = whiteAt(high + 1, 1);
+    if (whitesBetween(low, high) < LEAST_WHITE) low = whiteAt(low - 1, -1);
+  }
+  const keys: Key[] = [];
+  let x = 0;
+  for (let note = low; note <= high; note++) {
+    const white = isWhite(note);
+    keys.push({ midi: note, black: !white, x: white ? x : x - BLACK_WIDTH / 2, width: white ? WHITE_WIDTH : BLACK_WIDTH });
+    if (white) x += WHITE_WIDTH;
+  }
+  return { keys, width: x };
+}
+
+const isWhite = (midi: number): boolean => WHITE.has(((midi % 12) + 12) % 12);
+const whiteAt = (midi: number, step: 1 | -1): number => (isWhite(midi) ? midi : midi + step);
+const whitesBetween = (low: number, high: number): number => Array.from({ length: high - low + 1 }, (_, at) => low + at).filter(isWhite).length;
+
+/** What both hands strike at one moment. */
+export interface HandShape {
+  readonly tick: number;
+  readonly right: readonly number[];
+  readonly left: readonly number[];
+  readonly words: string;
+  readonly leftWords: string;
+  /** Right-hand notes that its last stroke of the same kind (octave, inner) held too. */
+  readonly stays: readonly number[];
+  /** Right-hand notes that come from another note of that stroke. */
+  readonly moves: readonly { readonly from: number; readonly to: number }[];
+  /** `both stay`, `a half step down`, or empty. */
+  readonly motion: string;
+}
+
+/** The shapes of a score in order of time. In a closed score the first strokes are compared with the last. */
+export function handShapes(score: Score): readonly HandShape[] {
+  const { rightHand, leftHand } = score.parts;
+  const ticks = [...new Set([...rightHand, ...leftHand].map((stroke) => stroke.tick))].sort((one, other) => one - other);
+  const right = byTick(rightHand);
+  const left = byTick(leftHand);
+  const last: { outer: PianoStroke | null; inner: PianoStroke | null } = { outer: null, inner: null };
+  if (score.closed) {
+    last.outer = rightHand.findLast((stroke) => stroke.role !== 'inner') ?? null;
+    last.inner = rightHand.findLast((stroke) => stroke.role === 'inner') ?? null;
+  }
+  return ticks.map((tick) => {
+    const stroke = right.get(tick);
+    const low = left.get(tick);
+    const kind = stroke?.role === 'inner' ? 'inner' : 'outer';
+    const before = stroke ? last[kind] : null;
+    if (stroke) last[kind] = stroke;
+    return { tick, right: stroke?.midi ?? [], left: low?.midi ?? [], words: wordsOf(stroke), leftWords: wordsOf(low), ...motion(before, stroke) };
+  });
+}
+
+const byTick = (strokes: readonly PianoStroke[]): ReadonlyMap<number, PianoStroke> => new Map(strokes.map((stroke) => [stroke.tick, stroke]));
+
+function wordsOf(stroke: PianoStroke | undefined): string {
+  if (!stroke) return '';
+  const degree: Degree | null = stroke.role === 'inner' ? null : (stroke.degrees[0] ?? null);
+  return shapeWords(stroke.names, degree, stroke.chord);
+}
+
+function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pick<HandShape, 'stays' | 'moves' | 'motion'> {
+  if (!before || !stroke) return { stays: [], moves: [], motion: '' };
+  const stays = stroke.midi.filter((note) => before.midi.includes(note));
+  const free = before.midi.filter((note) => !stays.includes(note));
+  const moves = stroke.midi.filter((note) => !stays.includes(note)).flatMap((to) => {
+    const from = nearest(free, to);
+    return from === null ? [] : [{ from, to }];
+  });
+  const names = stroke.names.filter((_, at) => stays.includes(stroke.midi[at] ?? -1));
+  const octave = stroke.role === 'octave';
+  return { stays, moves, motion: motionWords(octave ? names.slice(0, 1) : names, moves.map(({ from, to }) => to - from), octave ? 1 : stroke.midi.length) };
+}
+
+function nearest(notes: readonly number[], to: number): number | null {
+  return notes.reduce<number | null>((best, note) => (best === null || Math.abs(note - to) < Math.abs(best - to) ? note : best), null);
+}
+
+/** Index of the shape that is held at a tick: the last one struck at or before it, or the last of all in a closed score. -1 when nothing was struck yet. */
+export function shapeAt(shapes: readonly HandShape[], tick: number, closed: boolean): number {
+  let low = 0;
+  let high = shapes.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((shapes[middle]?.tick ?? 0) <= tick) low = middle + 1;
+    else high = middle;
+  }
+  return low > 0 ? low - 1 : closed ? shapes.length - 1 : -1;
+}

@@ -1,0 +1,175 @@
+/**
+ * From a score to the cards of the Practise place: one clave cycle to a card, one bar to a panel, one step to a cell.
+ * Only places and names are worked out here, in steps; `grid/panel-boxes.ts` turns a panel into boxes.
+ */
+import type { Form, SoundingBar } from '../music/chart/chart';
+import type { Score } from '../music/score';
+import { type BassStroke, type DrumStroke, type PianoStroke, type Side, TICKS_PER_STEP } from '../vocabulary';
+import { cellSentence } from '../words/grid';
+import type { Card, Cell, CountMark, MapSection, NoteMark, Panel, StepGrid } from './grid/cards';
+import { type ChordChange, chordChanges, chordMarks } from './grid/chord-marks';
+import { marksBetween, type Ring, ringing } from './grid/ringing';
+import { homeSide, isOdd, splitForm, stepsOfSide } from './grid/split';
+
+/** Everything that is placed on the cards, whichever score it comes from. */
+interface Material {
+  readonly changes: readonly ChordChange[];
+  readonly right: readonly Ring<PianoStroke>[];
+  readonly left: readonly Ring<PianoStroke>[];
+  readonly bass: readonly Ring<BassStroke>[];
+  readonly clave: readonly DrumStroke[];
+  readonly percussion: Readonly<Record<string, readonly DrumStroke[]>>;
+}
+
+/**
+ * All cards of the form. `score` fills the bars it arranges; `whole` (the arrangement of the whole form) fills the others when
+ * the score is a loop; bars that neither arranges show their chords, counts and sides alone.
+ */
+export function stepGrid(score: Score, whole: Score = score): StepGrid {
+  const form = score.form;
+  const inLoop = materialOf(score);
+  const around = whole === score ? inLoop : materialOf(whole);
+  const first = score.bars[0]?.index ?? 0;
+  const end = first + score.bars.length;
+  const cards = splitForm(form).map((group, index): Card => {
+    const bars = form.bars.slice(group.fromBar, group.toBar);
+    const panels = bars.map((bar) => panelOf(form, bar, bar.index >= first && bar.index < end ? inLoop : around));
+    const head = present(bars[0]);
+    const tail = present(bars.at(-1));
+    return {
+      index,
+      fromBar: group.fromBar,
+      toBar: group.toBar,
+      tick: head.tick,
+      toTick: tail.tick + tail.ticks,
+      panels,
+      side: head.side,
+      section: head.section,
+      notes: group.notes,
+    };
+  });
+  const cardOfBar = cards.flatMap((card) => card.panels.map(() => card.index));
+  return { cards, sections: sectionsOf(form, cards), cardOfBar, fromTick: score.fromTick, toTick: score.toTick, closed: score.closed };
+}
+
+function materialOf(score: Score): Material {
+  const { parts } = score;
+  const piano = [...parts.rightHand, ...parts.leftHand].sort((one, other) => one.tick - other.tick);
+  return {
+    changes: chordChanges(score.bars, piano, score.closed),
+    right: ringing(parts.rightHand, (stroke) => stroke.soundingTicks, score),
+    left: ringing(parts.leftHand, (stroke) => stroke.soundingTicks, score),
+    bass: ringing(parts.bass, (stroke) => stroke.durationTicks, score),
+    clave: parts.clave,
+    percussion: parts.percussion,
+  };
+}
+
+function panelOf(form: Form, bar: SoundingBar, from: Material): Panel {
+  const fullSteps = stepsOfSide(form.meter);
+  const steps = bar.ticks / TICKS_PER_STEP;
+  const end = bar.tick + bar.ticks;
+  const visit = form.visits[bar.visit];
+  const place = { bar, side: bar.side, steps, fullSteps };
+  const struck = <Kind extends { readonly tick: number }>(strokes: readonly Kind[]) =>
+    strokes.filter((stroke) => stroke.tick >= bar.tick && stroke.tick < end);
+  const music = {
+    chords: chordMarks(from.changes, bar),
+    counts: countsOf(bar, steps, fullSteps),
+    claveSteps: struck(from.clave).map((stroke) => (stroke.tick - bar.tick) / TICKS_PER_STEP),
+    right: marksBetween(from.right, bar.tick, end),
+    left: marksBetween(from.left, bar.tick, end),
+    bass: marksBetween(from.bass, bar.tick, end),
+    percussion: Object.entries(from.percussion)
+      .map(([name, strokes]) => ({
+        name,
+        strokes: struck(strokes).map(({ tick, stroke }) => ({ step: (tick - bar.tick) / TICKS_PER_STEP, stroke })),
+      }))
+      .filter((row) => row.strokes.length > 0),
+    hits: bar.hits,
+  };
+  return {
+    ...place,
+    ...music,
+    sides: sidesOf(form, bar, steps, fullSteps),
+    sectionBar: bar.index - (visit?.fromBar ?? bar.index) + 1,
+    sectionBars: visit ? visit.toBar - visit.fromBar : 1,
+    cells: cellsOf(bar, steps, music),
+  };
+}
+
+/** The side of each step, run together: one run in an ordinary bar, two where the clave lies across it. */
+function sidesOf(form: Form, bar: SoundingBar, steps: number, fullSteps: number): Panel['sides'] {
+  const within = bar.cycleStep % fullSteps;
+  const across = Math.min(steps, fullSteps - within);
+  const other: Side = bar.side === 2 ? 3 : 2;
+  if (bar.kind === 'pickup') return [{ from: 0, to: steps, side: homeSide(form) === 2 ? 3 : 2 }];
+  return across < steps
+    ? [
+        { from: 0, to: across, side: bar.side },
+        { from: across, to: steps, side: other },
+      ]
+    : [{ from: 0, to: steps, side: bar.side }];
+}
+
+/** `1 & 2 & …` in 4/4, `1` to `6` in 6/8 with the two beats strong. A pickup counts towards the barline. */
+function countsOf(bar: SoundingBar, steps: number, fullSteps: number): readonly CountMark[] {
+  const skipped = bar.kind === 'pickup' ? fullSteps - steps : 0;
+  return Array.from({ length: steps }, (_, step) => {
+    const at = step + skipped;
+    if (fullSteps === 6) return { step, text: String(at + 1), strong: at % 3 === 0 };
+    return { step, text: at % 2 === 0 ? String(at / 2 + 1) : '&', strong: at % 2 === 0 };
+  });
+}
+
+type Music = Pick<Panel, 'chords' | 'counts' | 'claveSteps' | 'right' | 'left' | 'bass' | 'percussion' | 'hits'>;
+
+function cellsOf(bar: SoundingBar, steps: number, music: Music): readonly Cell[] {
+  return Array.from({ length: steps }, (_, step) => {
+    const right = strokeIn(music.right, step);
+    const left = strokeIn(music.left, step);
+    const bass = strokeIn(music.bass, step);
+    const chord = music.chords.find((mark) => mark.kind === 'played' && inStep(mark.step, step));
+    const count = music.counts[step]?.text ?? '';
+    const label = cellSentence({
+      bar: bar.index + 1,
+      side: bar.side,
+      count,
+      beat: count === '&' ? (music.counts[step - 1]?.text ?? '') : count,
+      chord: chord ? { symbol: chord.symbol, early: chord.tieTo !== null } : null,
+      clave: music.claveSteps.some((at) => inStep(at, step)),
+      hit: music.hits.some((hit) => hit.step === step),
+      right: right?.names ?? [],
+      left: left?.names ?? [],
+      bass: bass?.names ?? [],
+      percussion: music.percussion.filter((row) => row.strokes.some((stroke) => inStep(stroke.step, step))).map((row) => row.name),
+    });
+    return { step, tick: bar.tick + step * TICKS_PER_STEP, label, right, left, bass };
+  });
+}
+
+const inStep = (at: number, step: number): boolean => Math.floor(at) === step;
+
+function strokeIn<Kind extends PianoStroke | BassStroke>(marks: readonly NoteMark<Kind>[], step: number): Kind | null {
+  return marks.find((mark) => !mark.ringsIn && inStep(mark.step, step))?.stroke ?? null;
+}
+
+function sectionsOf(form: Form, cards: readonly Card[]): readonly MapSection[] {
+  const home = homeSide(form);
+  return form.visits.map((visit) => ({
+    name: visit.section,
+    fromBar: visit.fromBar,
+    toBar: visit.toBar,
+    side: visit.side,
+    odd: isOdd(visit),
+    otherSide: visit.side !== home,
+    blocks: cards
+      .filter((card) => card.fromBar < visit.toBar && card.toBar > visit.fromBar)
+      .map((card) => ({ card: card.index, fromBar: Math.max(card.fromBar, visit.fromBar), toBar: Math.min(card.toBar, visit.toBar) })),
+  }));
+}
+
+function present<Value>(value: Value | undefined): Value {
+  if (value === undefined) throw new Error('a card without bars');
+  return value;
+}

@@ -1,0 +1,78 @@
+import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
+import type { MapSection, StepGrid } from '../../layout/grid/cards';
+import { chordText, GRID_WORDS } from '../../words/grid';
+import type { BarRun } from './board-props';
+import { useLoopHandles } from './use-loop-handles';
+
+export interface FormMapProps {
+  readonly grid: StepGrid;
+  /** Card that sounds, or that the music would start on. */
+  readonly card: number;
+  readonly loop: BarRun | null;
+  readonly onStartAt: (bar: number) => void;
+  readonly onLoop: (fromBar: number, toBar: number) => void;
+}
+
+/** The form from left to right: its sections with their bars, each card a block to be touched, the loop between two handles. */
+export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLoop }: FormMapProps) {
+  const map = useRef<HTMLElement>(null);
+  const { run, handle } = useLoopHandles(grid, loop, onLoop);
+  useEffect(() => {
+    const block = map.current?.querySelector<HTMLElement>(`[data-card="${card}"]`);
+    if (map.current && block) map.current.scrollLeft = block.offsetLeft - map.current.clientWidth / 3;
+  }, [card]);
+  const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
+    const steps: Record<string, number> = { ArrowRight: 1, ArrowLeft: -1, Home: Number.NEGATIVE_INFINITY, End: Number.POSITIVE_INFINITY };
+    const step = steps[event.key];
+    const blocks = [...event.currentTarget.querySelectorAll<HTMLElement>('button[data-card]')];
+    const here = blocks.indexOf(document.activeElement as HTMLElement);
+    if (step === undefined || here < 0) return;
+    blocks[Math.min(blocks.length - 1, Math.max(0, here + step))]?.focus();
+    event.preventDefault();
+  };
+  const first = run.fromBar;
+  const last = run.toBar - 1;
+  const tabBlock = grid.sections.flatMap((section) => section.blocks).find((block) => block.card === card);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: arrow keys move between its buttons, as in a toolbar
+    <nav className="form-map" aria-label={GRID_WORDS.mapName} ref={map} onKeyDown={onKeyDown}>
+      {grid.sections.map((section) => (
+        <div key={section.fromBar} className="map-section" data-odd={section.odd || undefined} data-other={section.otherSide || undefined}>
+          <div className="map-name">
+            <b>{section.name}</b> {aboutSection(section)}
+          </div>
+          <div className="map-blocks">
+            {section.blocks.map((block) => (
+              <div key={block.fromBar} className="map-block" data-card={block.card} data-from={block.fromBar} data-to={block.toBar} data-bars={block.toBar - block.fromBar}>
+                {first >= block.fromBar && first < block.toBar && <span className="loop-handle from" {...handle('from')} />}
+                <button
+                  type="button"
+                  data-card={block.card}
+                  data-here={block.card === card || undefined}
+                  data-loop={(block.fromBar < run.toBar && block.toBar > run.fromBar) || undefined}
+                  tabIndex={block === tabBlock ? 0 : -1}
+                  aria-current={block.card === card || undefined}
+                  aria-label={GRID_WORDS.card(GRID_WORDS.bars(block.fromBar, block.toBar), chordsOf(grid, block.card))}
+                  onClick={() => onStartAt(block.fromBar)}
+                >
+                  {block.fromBar + 1}
+                </button>
+                {last >= block.fromBar && last < block.toBar && <span className="loop-handle to" {...handle('to')} />}
+              </div>
+            ))}
+          </div>
+        </div>
+      ))}
+    </nav>
+  );
+});
+
+function aboutSection(section: MapSection): string {
+  const bars = GRID_WORDS.count(section.toBar - section.fromBar);
+  return section.otherSide ? `${bars}, ${GRID_WORDS.fromSide(section.side)}` : bars;
+}
+
+function chordsOf(grid: StepGrid, card: number): string {
+  const symbols = grid.cards[card]?.panels.flatMap((panel) => panel.bar.chords.map((chord) => chordText(chord.symbol))) ?? [];
+  return [...new Set(symbols)].join(', ');
+}

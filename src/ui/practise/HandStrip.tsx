@@ -1,0 +1,52 @@
+import { memo, type RefObject } from 'react';
+import type { Keyboard } from '../../layout/keyboard';
+import { GRID_WORDS } from '../../words/grid';
+
+const WHITE_HEIGHT = 110;
+const BLACK_HEIGHT = 66;
+
+export interface HandStripProps {
+  readonly keyboard: Keyboard;
+  /** The strip is lit from outside React: see `strip-lights.ts`. */
+  readonly strip: RefObject<HTMLElement | null>;
+}
+
+/** A keyboard around the figure: the hands' shape now (filled) and next (outlined), and the same in words. */
+export const HandStrip = memo(function HandStrip({ keyboard, strip }: HandStripProps) {
+  const ordered = [...keyboard.keys].sort((one, other) => Number(one.black) - Number(other.black));
+  return (
+    <section className="hand-strip" ref={strip} aria-hidden="true">
+      <svg viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`} preserveAspectRatio="xMidYMid meet">
+        {ordered.map((key) => (
+          <rect key={key.midi} className={key.black ? 'black-key' : 'white-key'} x={key.x} y={0} width={key.width} height={key.black ? BLACK_HEIGHT : WHITE_HEIGHT} rx={key.black ? 3 : 0} />
+        ))}
+        {ordered.map((key) => {
+          const x = key.x + key.width / 2;
+          const y = key.black ? 46 : 88;
+          return (
+            <g key={key.midi} data-midi={key.midi} data-x={x} data-y={y} className={key.black ? 'key on-black' : 'key'}>
+              <rect className="left-next" x={x - 13} y={y - 13} width={26} height={26} rx={3} />
+              <rect className="left-now" x={x - 13} y={y - 13} width={26} height={26} rx={3} />
+              <circle className="right-next" cx={x} cy={y} r={14} />
+              <circle className="right-now" cx={x} cy={y} r={14} />
+              <text className="stays" x={x} y={key.black ? 22 : 66} textAnchor="middle" fontSize={16}>
+                {GRID_WORDS.stays}
+              </text>
+            </g>
+          );
+        })}
+        {[0, 1, 2, 3].map((at) => (
+          <path key={at} className="move" d="" />
+        ))}
+      </svg>
+      <div className="strip-words">
+        <p className="words-now">
+          <i className="mark-now" /> {GRID_WORDS.now} <b data-words="now" /> <span data-words="now-left" />
+        </p>
+        <p className="words-next">
+          <i className="mark-next" /> {GRID_WORDS.next} <b data-words="next" /> <span data-words="next-motion" />
+        </p>
+      </div>
+    </section>
+  );
+});

@@ -1,0 +1,122 @@
+import type { StepGrid } from '../../layout/grid/cards';
+import { type HandShape, shapeAt } from '../../layout/keyboard';
+import type { Score } from '../../music/score';
+import type { Heard } from '../../state/ports';
+import { TICKS_PER_STEP } from '../../vocabulary';
+import { lightStrip } from './strip-lights';
+
+/** What the frame loop reads; kept in a ref and renewed at each React commit. */
+export interface PlayheadView {
+  readonly heard: () => Heard | null;
+  readonly scoreOf: (heard: Heard) => Score;
+  readonly gridOf: (score: Score) => StepGrid;
+  readonly shapesOf: (score: Score) => readonly HandShape[];
+  /** What is on the screen. */
+  readonly shown: { readonly score: Score; readonly card: number };
+  /** Changes with each commit, so that the marks are looked up again. */
+  readonly version: number;
+  /** Asks React for another card; the only way from here into React. */
+  readonly onShow: (score: Score, card: number) => void;
+}
+
+interface Marks {
+  readonly version: number;
+  readonly panels: readonly { readonly element: HTMLElement; readonly column: HTMLElement | null; readonly line: HTMLElement | null; readonly tick: number; readonly ticks: number; readonly full: number }[];
+  readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number }[];
+  readonly strip: HTMLElement | null;
+  readonly countIn: HTMLElement | null;
+}
+
+/**
+ * Runs one animation-frame loop that moves the now column, lights what sounds and the keys of the strip, by reference and without
+ * React. Returns the way to stop it, which takes all light away.
+ */
+export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () => void {
+  const calm = matchMedia('(prefers-reduced-motion: reduce)');
+  let marks = lookUp(root, -1);
+  let shape = -2;
+  let shapes: readonly HandShape[] | null = null;
+  let frame = requestAnimationFrame(function step() {
+    const now = view();
+    if (marks.version !== now.version) {
+      marks = lookUp(root, now.version);
+      shape = -2;
+    }
+    const heard = now.heard();
+    paint(heard, now);
+    frame = requestAnimationFrame(step);
+  });
+
+  function paint(heard: Heard | null, now: PlayheadView): void {
+    const counting = heard?.countIn ?? null;
+    say(marks.countIn, counting === null ? '' : String(Math.ceil(counting)));
+    if (!heard) return dark(marks);
+    const score = now.scoreOf(heard);
+    const grid = now.gridOf(score);
+    const card = cardAt(grid, heard.tick);
+    if (card !== null && (card !== now.shown.card || score !== now.shown.score)) now.onShow(score, card);
+    if (counting !== null) return dark(marks);
+    for (const panel of marks.panels) column(panel, heard.tick, calm.matches);
+    for (const light of marks.lights) {
+      const on = heard.tick >= light.from && heard.tick < light.to && (light.from >= grid.fromTick || heard.pass > 0);
+      if (light.element.hasAttribute('data-lit') !== on) light.element.toggleAttribute('data-lit', on);
+    }
+    if (shapes !== now.shapesOf(score)) {
+      shapes = now.shapesOf(score);
+      shape = -2;
+    }
+    const held = shapeAt(shapes, heard.tick, score.closed && heard.pass > 0);
+    if (held !== shape && marks.strip) lightStrip(marks.strip, shapes[held] ?? null, shapes[held + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
+    shape = held;
+  }
+
+  return () => {
+    cancelAnimationFrame(frame);
+    dark(marks);
+    say(marks.countIn, '');
+  };
+}
+
+function column(panel: Marks['panels'][number], tick: number, calm: boolean): void {
+  const inside = tick >= panel.tick && tick < panel.tick + panel.ticks;
+  if (panel.element.hasAttribute('data-now') !== inside) panel.element.toggleAttribute('data-now', inside);
+  if (!inside) return;
+  const place = (tick - panel.tick) / TICKS_PER_STEP;
+  const beat = panel.full === 6 ? 3 : 2;
+  const step = calm ? Math.floor(place / beat) * beat : Math.floor(place);
+  if (panel.column) panel.column.style.transform = `translateX(${step * 100}%)`;
+  if (panel.line && !calm) panel.line.style.transform = `translateX(${(place / panel.full) * 100}%)`;
+}
+
+function dark(marks: Marks): void {
+  for (const panel of marks.panels) panel.element.removeAttribute('data-now');
+  for (const light of marks.lights) light.element.removeAttribute('data-lit');
+}
+
+function say(element: HTMLElement | null, words: string): void {
+  if (element && element.textContent !== words) element.textContent = words;
+}
+
+/** The card that holds a tick. */
+function cardAt(grid: StepGrid, tick: number): number | null {
+  const card = grid.cards.find((each) => tick >= each.tick && tick < each.toTick);
+  return card ? card.index : null;
+}
+
+function lookUp(root: HTMLElement, version: number): Marks {
+  const number = (element: HTMLElement | SVGElement, name: string) => Number(element.dataset[name] ?? 0);
+  return {
+    version,
+    panels: [...root.querySelectorAll<HTMLElement>('.now-card .panel')].map((element) => ({
+      element,
+      column: element.querySelector<HTMLElement>('.now-column'),
+      line: element.querySelector<HTMLElement>('.now-line'),
+      tick: number(element, 'tick'),
+      ticks: number(element, 'ticks'),
+      full: number(element, 'full'),
+    })),
+    lights: [...root.querySelectorAll<SVGElement>('.now-card svg [data-from]')].map((element) => ({ element, from: number(element, 'from'), to: number(element, 'to') })),
+    strip: root.querySelector<HTMLElement>('.hand-strip'),
+    countIn: root.querySelector<HTMLElement>('.count-in'),
+  };
+}

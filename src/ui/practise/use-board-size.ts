@@ -1,0 +1,39 @@
+import { type RefObject, useLayoutEffect, useState } from 'react';
+
+export interface BoardSize {
+  /** Width of the board in CSS px. */
+  readonly width: number;
+  /** Height between the top of the board and the transport. */
+  readonly height: number;
+}
+
+/** Before the first measure, and where nothing can be measured. */
+const UNMEASURED: BoardSize = { width: 1240, height: 700 };
+const TRANSPORT_PX = 100;
+
+/** The room the board has: measured when it changes, never per frame. */
+export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize {
+  const [size, setSize] = useState(UNMEASURED);
+  useLayoutEffect(() => {
+    const element = board.current;
+    if (!element) return;
+    const measure = () => {
+      const box = element.getBoundingClientRect();
+      if (box.width === 0) return;
+      const style = getComputedStyle(element);
+      const width = box.width - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
+      const transport = Number.parseFloat(style.getPropertyValue('--transport-height')) || TRANSPORT_PX;
+      const height = Math.round(window.innerHeight - (box.top + window.scrollY) - transport);
+      setSize((before) => (Math.abs(before.width - width) < 1 && Math.abs(before.height - height) < 1 ? before : { width, height }));
+    };
+    measure();
+    const observer = typeof ResizeObserver === 'function' ? new ResizeObserver(measure) : null;
+    observer?.observe(element);
+    window.addEventListener('resize', measure);
+    return () => {
+      observer?.disconnect();
+      window.removeEventListener('resize', measure);
+    };
+  }, [board]);
+  return size;
+}

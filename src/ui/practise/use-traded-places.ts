@@ -1,0 +1,22 @@
+import { type RefObject, useLayoutEffect, useRef } from 'react';
+import type { Direction } from '../../vocabulary';
+
+const TRADE_MS = 420;
+
+/** When the direction changes, lets the panels be seen changing places: each slides from where its side stood before. Nothing moves for people who asked for less motion. */
+export function useTradedPlaces(rows: RefObject<HTMLElement | null>, direction: Direction): void {
+  const last = useRef<{ direction: Direction; places: Map<string, { left: number; top: number }> }>({ direction, places: new Map() });
+  useLayoutEffect(() => {
+    const panels = [...(rows.current?.children ?? [])].filter((child) => child instanceof HTMLElement);
+    const places = new Map(panels.map((panel) => [panel.dataset['side'] ?? '', { left: panel.offsetLeft, top: panel.offsetTop }]));
+    const traded = last.current.direction !== direction && !matchMedia('(prefers-reduced-motion: reduce)').matches;
+    if (traded) for (const panel of panels) slide(panel, last.current.places.get(panel.dataset['side'] ?? ''));
+    last.current = { direction, places };
+  });
+}
+
+function slide(panel: HTMLElement, from: { readonly left: number; readonly top: number } | undefined): void {
+  if (!from || typeof panel.animate !== 'function') return;
+  const shift = `translate(${from.left - panel.offsetLeft}px, ${from.top - panel.offsetTop}px)`;
+  panel.animate([{ transform: shift }, { transform: 'none' }], { duration: TRADE_MS, easing: 'cubic-bezier(.3,.1,.2,1)' });
+}

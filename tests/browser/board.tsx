@@ -1,0 +1,47 @@
+/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`. */
+import '@fontsource-variable/atkinson-hyperlegible-next';
+import { useMemo, useState } from 'react';
+import { createRoot } from 'react-dom/client';
+import type { Heard } from '../../src/state/ports';
+import '../../src/ui/tokens.css';
+import type { BarRun } from '../../src/ui/practise/board-props';
+import { PractiseBoard } from '../../src/ui/practise/PractiseBoard';
+import { ferryScore } from '../layout/ferry-score';
+
+const query = new URLSearchParams(location.search);
+document.documentElement.dataset['theme'] = query.has('night') ? 'night' : 'paper';
+
+function Page() {
+  const [cursor, setCursor] = useState(Number(query.get('at') ?? 0));
+  const [loop, setLoop] = useState<BarRun | null>(query.has('loop') ? { fromBar: 0, toBar: 4 } : null);
+  const [direction, setDirection] = useState<'2-3' | '3-2'>(query.has('flip') ? '3-2' : '2-3');
+  const score = useMemo(() => ferryScore(undefined, direction), [direction]);
+  const playing = query.has('playing') || query.has('run');
+  const start = performance.now();
+  const heard = (): Heard | null => {
+    if (!playing) return null;
+    const tick = query.has('run') ? ((performance.now() - start) * 1.6) % score.toTick : Number(query.get('playing'));
+    return { tick, pass: 1, countIn: query.has('count') ? 3 : null, performance: {} as Heard['performance'] };
+  };
+  Object.assign(window, { flip: () => setDirection((before) => (before === '2-3' ? '3-2' : '2-3')) });
+  return (
+    <PractiseBoard
+      score={score}
+      heard={heard}
+      playing={playing}
+      cursorBar={cursor}
+      loop={loop}
+      why={(stroke) =>
+        `${stroke.names.join(' and ')} of ${stroke.chord}: the third of A7. It falls a half step from D, the seventh of Em7, and it is struck on the & of 4, an eighth before the chord is written.`
+      }
+      onStartAt={setCursor}
+      onStroke={() => undefined}
+      onLoop={(fromBar, toBar) => setLoop({ fromBar, toBar })}
+    >
+      <h1>{score.title}</h1>
+    </PractiseBoard>
+  );
+}
+
+const root = document.getElementById('root');
+if (root) createRoot(root).render(<Page />);
