@@ -1,6 +1,7 @@
 import type { Clave, HalfNotesPerMinute, Side } from '../../vocabulary';
 import type { Chord } from '../chord/chord';
 import type { Key } from '../pitch/key';
+import type { ChartFaultCode } from './fault-codes';
 
 export type { Key } from '../pitch/key';
 
@@ -36,6 +37,7 @@ export type BarContent =
   | { readonly kind: 'stop' }
   | { readonly kind: 'rest'; readonly bars: number };
 
+/** One bar as written, with what its barlines and marks say. */
 export interface WrittenBar {
   readonly content: BarContent;
   /** How the chords (or `%`, `stop`, `rest 8`) were typed, single spaces between tokens, so that the chart can be written out again. */
@@ -57,6 +59,7 @@ export interface WrittenBar {
   readonly column: number;
 }
 
+/** A section as written: its head and its bars. */
 export interface Section {
   readonly name: string;
   readonly role: SectionRole | null;
@@ -101,65 +104,6 @@ export interface Chart {
   /** Things worth saying that are not faults. */
   readonly notices: readonly ChartNotice[];
 }
-
-/** Everything that can be wrong with chart text. */
-export const CHART_FAULT_CODES = [
-  'no text',
-  'text too long',
-  'too many faults',
-  'no bars',
-  'too many bars',
-  'unknown header',
-  'header twice',
-  'header after music',
-  'unknown key',
-  'unknown clave',
-  'clave against meter',
-  'bare tempo',
-  'tempo range',
-  'unknown tempo',
-  'unknown style',
-  'unknown meter',
-  'unknown changes',
-  'unknown figure',
-  'head not closed',
-  'no section name',
-  'section twice',
-  'empty section',
-  'unknown attribute',
-  'attribute twice',
-  'unknown role',
-  'unknown times',
-  'unknown direction',
-  'empty form',
-  'unknown section',
-  'empty bar',
-  'unknown chord',
-  'symbol too long',
-  'chord count',
-  'slash count',
-  'nothing to hold',
-  'nothing to repeat',
-  'stands alone',
-  'unknown rest',
-  'push without chord',
-  'unknown bar length',
-  'pickup not first',
-  'unknown mark',
-  'mark without bar',
-  'not closed',
-  'unknown hit',
-  'hit twice',
-  'no hits',
-  'repeat not opened',
-  'repeat not closed',
-  'repeat in repeat',
-  'repeat times',
-  'ending without repeat',
-  'ending numbers',
-  'jump without target',
-] as const;
-export type ChartFaultCode = (typeof CHART_FAULT_CODES)[number];
 
 /** A fault in chart text; line and column count from 1. */
 export interface ChartFault {

@@ -1,4 +1,5 @@
-import type { Chart, ChartFaultCode, Section } from './chart';
+import type { Chart, Section } from './chart';
+import type { ChartFaultCode } from './fault-codes';
 import type { FaultList, Place } from './faults';
 import { MAX_SOUNDING_BARS } from './limits';
 import { isCoda, plan, playOrder } from './play-order';

@@ -1,4 +1,5 @@
-import type { ChartFault, ChartFaultCode } from './chart';
+import type { ChartFault } from './chart';
+import type { ChartFaultCode } from './fault-codes';
 import { MAX_FAULTS } from './limits';
 import type { ValueFault } from './read-values';
 

@@ -16,6 +16,20 @@ export const HEADER_DEFAULTS = {
   figure: null,
 } as const;
 
+/** The values of a chart of this meter that has no header line but `meter:`. */
+export const defaultHeader = (meter: Meter): Omit<Header, 'headers' | 'meter'> => {
+  const { title, key, tempo, changes, figure, clave, style } = HEADER_DEFAULTS;
+  return {
+    title,
+    key,
+    tempo,
+    changes,
+    figure,
+    clave: { ...clave, kind: meter === '6/8' ? 'bembe' : clave.kind },
+    style: meter === '6/8' ? 'bembe' : style,
+  };
+};
+
 /** What the header says besides `form`, with the defaults filled in. */
 export type Header = Pick<Chart, 'title' | 'key' | 'clave' | 'tempo' | 'style' | 'meter' | 'changes' | 'figure' | 'headers'>;
 
@@ -63,11 +77,9 @@ export function readHeader(lines: readonly HeaderLine[], faults: FaultList): Hea
   };
   const meter = value('meter', readMeter) ?? HEADER_DEFAULTS.meter;
   const inSix = meter === '6/8';
+  const defaults = defaultHeader(meter);
   const typedClave = value('clave', readClaveValue);
-  const clave: Clave = {
-    kind: typedClave?.kind ?? (inSix ? 'bembe' : HEADER_DEFAULTS.clave.kind),
-    direction: typedClave?.direction ?? HEADER_DEFAULTS.clave.direction,
-  };
+  const clave: Clave = { kind: typedClave?.kind ?? defaults.clave.kind, direction: typedClave?.direction ?? defaults.clave.direction };
   const clavePlace = places.get('clave');
   if (clavePlace && (clave.kind === 'bembe') !== inSix) {
     const fits = inSix ? 'bembe' : 'son';
@@ -79,14 +91,14 @@ export function readHeader(lines: readonly HeaderLine[], faults: FaultList): Hea
     );
   }
   return {
-    title: places.get('title')?.text || HEADER_DEFAULTS.title,
-    key: value('key', readKeyValue) ?? HEADER_DEFAULTS.key,
+    title: places.get('title')?.text || defaults.title,
+    key: value('key', readKeyValue) ?? defaults.key,
     clave,
-    tempo: value('tempo', readTempo) ?? HEADER_DEFAULTS.tempo,
-    style: value('style', readStyle) ?? (inSix ? 'bembe' : HEADER_DEFAULTS.style),
+    tempo: value('tempo', readTempo) ?? defaults.tempo,
+    style: value('style', readStyle) ?? defaults.style,
     meter,
-    changes: value('changes', readChanges) ?? HEADER_DEFAULTS.changes,
-    figure: value('figure', readFigure(meter)) ?? HEADER_DEFAULTS.figure,
+    changes: value('changes', readChanges) ?? defaults.changes,
+    figure: value('figure', readFigure(meter)) ?? defaults.figure,
     headers: lines.map(({ name, value: place }) => ({ name, line: place.line })),
   };
 }

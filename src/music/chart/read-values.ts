@@ -9,7 +9,8 @@ import {
   TEMPO_RANGE,
 } from '../../vocabulary';
 import { readKey } from '../pitch/key';
-import type { Chart, ChartFaultCode, Key, Meter } from './chart';
+import type { Chart, Key, Meter } from './chart';
+import type { ChartFaultCode } from './fault-codes';
 import { nearest } from './nearest';
 import { STYLE_NAMES, styleNamed } from './style-names';
 
@@ -19,6 +20,7 @@ export interface ValueFault {
   readonly expected: string;
   readonly nearest: string | null;
 }
+/** Reads one value from trimmed text. */
 export type ReadValue<Value> = (text: string) => Result<Value, ValueFault>;
 
 const wrong = (code: ChartFaultCode, expected: string, near: string | null): Result<never, ValueFault> =>

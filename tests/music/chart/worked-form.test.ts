@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Form } from '../../../src/music/chart/chart';
-import { readChart } from '../../../src/music/chart/read';
-import { type UnfoldOptions, unfold } from '../../../src/music/chart/unfold';
+import { formOf } from './chart-of';
 
 // Worked form: 52 bars beginning 2-3. Source: arithmetic from the rule that a running clave never turns round
 // (side = (start + sounding bar) mod 2; common practice, R. Mauleón, Salsa Guidebook, 1993, from memory). Labels typed here by hand.
@@ -18,12 +17,6 @@ const WORKED = `
 | C | F | G7 | F |
 form: Intro, A, A, B, A, Break, Coro
 `;
-
-function formOf(text: string, options?: UnfoldOptions): Form {
-  const read = readChart(text);
-  if (!read.ok) throw new Error(JSON.stringify(read.faults));
-  return unfold(read.value, options);
-}
 
 /** Section, first bar and label at each entry into another section. */
 function labels(form: Form): string[] {
