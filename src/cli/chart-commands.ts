@@ -1,0 +1,97 @@
+import { writeMidi } from '../exchange/midi/write-midi';
+import { scoreJson } from '../exchange/score-json';
+import type { Chart, ChartFault } from '../music/chart/chart';
+import { readChart } from '../music/chart/read';
+import { unfold } from '../music/chart/unfold';
+import { type ArrangeOptions, arrange, type Score } from '../music/score';
+import { failed, ok, type Result } from '../vocabulary';
+import { faultSentence } from '../words/fault';
+import { noticeSentence } from '../words/notice';
+import { OptionReader, readArrangeOptions } from './arrange-options';
+import type { CommandLine } from './command-line';
+import { explainBar } from './explain';
+import { done, type Outcome, refused, type World } from './outcome';
+import { printGrid } from './print-grid';
+
+const JSON_OR_GRID = ['json', 'grid'] as const;
+const EXPORT_FORMATS = ['midi', 'musicxml', 'wav', 'sheet'] as const;
+
+/** `check CHART`: the faults as a JSON array, exit code 1 if there are any. Notices go to standard error. */
+export function checkCommand({ operands }: CommandLine, world: World): Outcome {
+  const text = onlyChart(operands, world);
+  if (!text.ok) return refused(text.faults);
+  const read = readChart(text.value);
+  if (!read.ok) return { code: 1, out: faultsJson(read.faults), err: '' };
+  return done(faultsJson([]), lines(unfold(read.value).notices.map((notice) => noticeSentence(notice))));
+}
+
+/** `arrange CHART`: the score as JSON, or as a text grid. */
+export function arrangeCommand(line: CommandLine, world: World): Outcome {
+  const reader = new OptionReader(line.values);
+  const format = reader.oneOf('format', JSON_OR_GRID) ?? 'json';
+  return withScore(line, world, reader.faults, format === 'json', (score) =>
+    done(format === 'json' ? `${JSON.stringify(scoreJson(score), null, 1)}\n` : printGrid(score)),
+  );
+}
+
+/** `explain CHART --bar N`: every stroke of one bar, counted from 1, with its reasons. */
+export function explainCommand(line: CommandLine, world: World): Outcome {
+  const reader = new OptionReader(line.values);
+  const bar = reader.whole('bar', 1, Number.MAX_SAFE_INTEGER);
+  if (!reader.has('bar')) reader.faults.push('explain needs --bar N, counted from 1');
+  return withScore(line, world, reader.faults, false, (score) => {
+    const index = (bar ?? 0) - 1;
+    return index < score.bars.length ? done(explainBar(score, index)) : refused([`--bar ${bar}: the form has ${score.bars.length} bars`]);
+  });
+}
+
+/** `export CHART --format … --out FILE`: writes a file to take along. */
+export function exportCommand(line: CommandLine, world: World): Outcome {
+  const reader = new OptionReader(line.values);
+  const format = reader.oneOf('format', EXPORT_FORMATS);
+  const out = reader.all('out').at(-1);
+  if (!reader.has('format')) reader.faults.push('export needs --format midi');
+  if (out === undefined || out === '' || out === '-') reader.faults.push('export needs --out FILE');
+  if (format !== undefined && format !== 'midi') reader.faults.push(`--format ${format}: not yet`);
+  return withScore(line, world, reader.faults, false, (score) => {
+    const written = world.writeBytes(out ?? '', writeMidi(score));
+    return written.ok ? done('') : refused(written.faults);
+  });
+}
+
+/** Reads options and chart, arranges, and hands the score on. What is wrong with the command line is said before the chart is opened. */
+function withScore(line: CommandLine, world: World, faults: readonly string[], asJson: boolean, use: (score: Score) => Outcome): Outcome {
+  const options = readArrangeOptions(line.values);
+  const wrong = [...faults, ...(options.ok ? [] : options.faults)];
+  if (!options.ok || wrong.length > 0) return refused(wrong);
+  const text = onlyChart(line.operands, world);
+  if (!text.ok) return refused(text.faults);
+  const read = readChart(text.value);
+  if (!read.ok)
+    return { code: 1, out: asJson ? faultsJson(read.faults) : '', err: lines(read.faults.map((fault) => faultSentence(fault))) };
+  const unfit = against(read.value, options.value);
+  return unfit === null ? use(arrange(read.value, options.value)) : refused([unfit]);
+}
+
+/** A clave that does not belong to the chart's meter, as one line, or null. */
+function against({ meter }: Chart, { kind }: ArrangeOptions): string | null {
+  if (kind === undefined || (kind === 'bembe') === (meter === '6/8')) return null;
+  return `--kind ${kind} needs a chart in ${kind === 'bembe' ? '6/8' : '4/4'}, this one is in ${meter}`;
+}
+
+function onlyChart(operands: readonly string[], world: World): Result<string, string> {
+  const [path] = operands;
+  if (path === undefined) return failed('a chart is missing: a file name, or - for standard input');
+  if (operands.length > 1) return failed(`one chart at a time, got ${operands.length}`);
+  const text = world.readText(path);
+  return text.ok ? ok(text.value) : text;
+}
+
+const lines = (sentences: readonly string[]): string => sentences.map((sentence) => `${sentence}\n`).join('');
+
+/** One fault a line, and a JSON array as a whole. */
+function faultsJson(faults: readonly ChartFault[]): string {
+  if (faults.length === 0) return '[]\n';
+  const rows = faults.map(({ line, column, text, expected, nearest }) => JSON.stringify({ line, column, text, expected, nearest }));
+  return `[\n${rows.join(',\n')}\n]\n`;
+}

@@ -1,0 +1,23 @@
+import type { Result } from '../vocabulary';
+
+/** What a run of the command line leaves: exit code, standard output, standard error. */
+export interface Outcome {
+  /** 0 done · 1 the chart has faults · 2 bad use, or not there yet. */
+  readonly code: 0 | 1 | 2;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** The world a command touches; `run` takes it as an argument, so that tests need no files. */
+export interface World {
+  /** Text of a file, or of standard input for `-`; a failure is one line. */
+  readText(path: string): Result<string, string>;
+  /** Writes a file; a failure is one line. */
+  writeBytes(path: string, bytes: Uint8Array): Result<null, string>;
+}
+
+/** A run that went well. */
+export const done = (out: string, err = ''): Outcome => ({ code: 0, out, err });
+
+/** Bad use, or a capability that is not there yet: one line and exit code 2. */
+export const refused = (faults: readonly string[]): Outcome => ({ code: 2, out: '', err: `${faults.join('; ').replace(/\s+/g, ' ')}\n` });

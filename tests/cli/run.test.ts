@@ -1,0 +1,245 @@
+import { parseMidi } from 'midi-file';
+import { describe, expect, it } from 'vitest';
+import type { World } from '../../src/cli/outcome';
+import { run } from '../../src/cli/run';
+import { failed, ok } from '../../src/vocabulary';
+
+const FERRY = `title: Last Ferry
+key: D
+clave: 2-3 son
+tempo: half = 92
+style: salsa
+
+[A]
+| Em7 | A7 | D6 | B7b9 |
+| Em7 C7 | A7b9 | D6/9 | % {1 2& 4&~} ||
+`;
+
+function world(files: Readonly<Record<string, string>> = { ferry: FERRY }): World & { readonly written: Map<string, Uint8Array> } {
+  const written = new Map<string, Uint8Array>();
+  return {
+    written,
+    readText: (path) => (files[path] === undefined ? failed(`cannot read ${path}: no such file or folder`) : ok(files[path])),
+    writeBytes: (path, bytes) => {
+      written.set(path, bytes);
+      return ok(null);
+    },
+  };
+}
+const at = (command: string, files?: Readonly<Record<string, string>>) => run(command.split(' '), world(files));
+const jsonLines = (text: string): unknown[] =>
+  text
+    .trimEnd()
+    .split('\n')
+    .map((line) => JSON.parse(line));
+
+describe('bad use', () => {
+  it.each([
+    ['frobnicate', 'unknown command "frobnicate"'],
+    ['arrange', 'a chart is missing'],
+    ['arrange ferry ferry', 'one chart at a time, got 2'],
+    ['arrange nowhere', 'cannot read nowhere: no such file or folder'],
+    ['arrange ferry --wild', 'unknown option --wild'],
+    ['arrange ferry -x', 'unknown option -x'],
+    ['arrange ferry --level', '--level needs a value'],
+    ['arrange ferry --level --open', '--level needs a value'],
+    ['arrange ferry --level 0', '--level must be a whole number from 1 to 6, got "0"'],
+    ['arrange ferry --level 2.5', '--level must be a whole number from 1 to 6, got "2.5"'],
+    ['arrange ferry --level 2 --level 3', '--level is given twice'],
+    ['arrange ferry --open=yes', '--open takes no value'],
+    ['arrange ferry --clave 2-4', '--clave must be 2-3 or 3-2, got "2-4"'],
+    ['arrange ferry --kind bossa', '--kind must be son, rumba or bembe, got "bossa"'],
+    ['arrange ferry --kind bembe', '--kind bembe needs a chart in 6/8, this one is in 4/4'],
+    ['arrange ferry --device wah', '--device must be octave-up, octaves-only or one-bar-neutral, got "wah"'],
+    ['arrange ferry --hands four', '--hands must be double'],
+    ['arrange ferry --colour blue', '--colour must be plain or jazz, got "blue"'],
+    ['arrange ferry --style polka', '--style must be salsa'],
+    ['arrange ferry --seed -1', '--seed must be a whole number from 0 to 2147483647, got "-1"'],
+    ['arrange ferry --transpose 25', '--transpose must be a whole number from -24 to 24, got "25"'],
+    ['arrange ferry --vamp 0', '--vamp must be a whole number from 1 to 64, got "0"'],
+    ['arrange ferry --format xml', '--format must be json or grid, got "xml"'],
+    ['arrange -- --level', 'cannot read --level'],
+    ['explain ferry', 'explain needs --bar N'],
+    ['explain ferry --bar 0', '--bar must be a whole number from 1'],
+    ['explain ferry --bar 9', '--bar 9: the form has 8 bars'],
+    ['export ferry --format midi', 'export needs --out FILE'],
+    ['export ferry --out song.mid', 'export needs --format midi'],
+    ['check ferry --level 2', 'unknown option --level'],
+    ['chord', 'a chord symbol is missing'],
+    ['clave extra', 'clave takes options alone, got "extra"'],
+    ['alignment', 'a grid is missing'],
+    ['alignment x.x', 'found 3'],
+    ['alignment x.xx.x.x.x.x.x.o', 'column 16: expected x for a stroke or . for a rest'],
+  ])('"%s" exits 2 with one line', (command, message) => {
+    const { code, out, err } = at(command);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(/^[^\n]+\n$/);
+    expect(err).toContain(message);
+  });
+
+  it('names the commands when none is given', () => {
+    expect(run([], world())).toEqual({ code: 2, out: '', err: expect.stringMatching(/^a command is missing; .*arrange.*export\n$/) });
+    expect(run(['help'], world()).code).toBe(0);
+  });
+
+  it.each([
+    'arrange ferry --level 5',
+    'arrange ferry --hands contrary',
+    'export ferry --format wav --out a.wav',
+    'export ferry --format sheet --out a.pdf',
+    'export ferry --format musicxml --out a.xml',
+  ])('"%s" says "not yet" and exits 2', (command) => {
+    const { code, out, err } = at(command);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(/not yet\n$/);
+  });
+});
+
+describe('check', () => {
+  it('prints an empty list for a good chart and exits 0', () => {
+    expect(at('check ferry')).toMatchObject({ code: 0, out: '[]\n' });
+  });
+
+  it('prints every fault with its place and exits 1, also from arrange', () => {
+    const files = { bad: 'title: Fog\n[A]\n| Em7 | h7 |\n| C D E F G |\n' };
+    const { code, out, err } = at('check bad', files);
+    const faults = JSON.parse(out) as { line: number; column: number; text: string }[];
+    expect([code, err]).toEqual([1, '']);
+    expect(faults.map(({ line, column, text }) => [line, column, text])).toEqual([
+      [3, 9, 'h7'],
+      [4, 3, 'C D E F G'],
+    ]);
+    expect(faults.map((fault) => Object.keys(fault))).toEqual(faults.map(() => ['line', 'column', 'text', 'expected', 'nearest']));
+    const arranged = at('arrange bad', files);
+    expect([arranged.code, arranged.out]).toEqual([1, out]);
+    expect(arranged.err).toMatch(/^Line 3, column 9, “h7”\. Expected: .*\nLine 4, column 3, .*\n$/);
+    expect(at('export bad --format midi --out a.mid', files)).toMatchObject({ code: 1, out: '' });
+  });
+
+  it('says on standard error that a section comes back on the other side', () => {
+    const { code, out, err } = at('check odd', { odd: 'form: A, B, A\n[A]\n| Em7 | A7 |\n[B]\n| Gm7 |\n' });
+    expect([code, out]).toEqual([0, '[]\n']);
+    expect(err).toContain('A comes back on the 3-side: recount, or is a bar missing?\n');
+  });
+});
+
+describe('chord, clave and alignment', () => {
+  it('describes chords one a line, and says what is wrong with one that cannot be read', () => {
+    const { code, out } = at('chord D6/9 C7/Bb H7');
+    expect(code).toBe(0);
+    expect(jsonLines(out)).toEqual([
+      {
+        symbol: 'D6/9',
+        root: 'D',
+        bass: null,
+        degrees: ['1', '3', '5', '6', '9'],
+        tones: ['D', 'F#', 'A', 'B', 'E'],
+        pcs: [2, 4, 6, 9, 11],
+      },
+      { symbol: 'C7/Bb', root: 'C', bass: 'Bb', degrees: ['1', '3', '5', 'b7'], tones: ['C', 'E', 'G', 'Bb'], pcs: [0, 4, 7, 10] },
+      { symbol: 'H7', error: expect.stringContaining('"H"') },
+    ]);
+  });
+
+  it('prints a clave as grid and steps', () => {
+    // R. Santos, "Patrones de songo y salsa" (2009); the bell from a timbales pattern sheet.
+    expect(JSON.parse(at('clave --format json').out)).toEqual({
+      kind: 'son',
+      direction: '2-3',
+      grid: '..x.x... x..x..x.',
+      steps: [2, 4, 8, 11, 14],
+    });
+    expect(JSON.parse(at('clave --kind rumba --clave 3-2').out)).toEqual({
+      kind: 'rumba',
+      direction: '3-2',
+      grid: 'x..x...x ..x.x...',
+      steps: [0, 3, 7, 10, 12],
+    });
+    expect(JSON.parse(at('clave --kind bembe --clave=3-2').out)).toEqual({
+      kind: 'bembe',
+      direction: '3-2',
+      grid: 'x.x.xx .x.x.x',
+      steps: [0, 2, 4, 5, 7, 9, 11],
+    });
+    expect(at('clave --format grid').out).toBe('..x.x... x..x..x.\n');
+  });
+
+  it('says what rhythms state, with a verdict only against a clave', () => {
+    const montuno = 'x.xx.x.x .x.x.x.x';
+    const asked = run(['alignment', montuno, '.x.x.x.xx.xx.x.x', '--clave', '2-3'], world());
+    expect(jsonLines(asked.out)).toMatchObject([
+      { grid: montuno, states: '2-3', verdict: 'aligned' },
+      { grid: '.x.x.x.xx.xx.x.x', states: '3-2', verdict: 'crossed' },
+    ]);
+    const [open] = jsonLines(run(['alignment', montuno], world()).out) as Record<string, unknown>[];
+    expect(Object.keys(open ?? {})).toEqual(['grid', 'states', 'score', 'verdict', 'reason']);
+    expect(open).toMatchObject({ verdict: null, score: expect.any(Number), reason: expect.stringMatching(/\.$/) });
+    expect(open?.score).toBeGreaterThan(0);
+  });
+});
+
+describe('arrange, explain and export', () => {
+  it('passes every option on', () => {
+    const command =
+      'arrange ferry --clave 3-2 --kind rumba --level 3 --device octave-up --device octaves-only --hands right --colour jazz --style cha-cha --seed 7 --vamp 2 --open --pickup';
+    const score = JSON.parse(at(command).out);
+    expect(score).toMatchObject({
+      clave: { kind: 'rumba', direction: '3-2' },
+      level: 3,
+      devices: ['octave-up', 'octaves-only'],
+      style: 'cha-cha-cha',
+      closed: false,
+    });
+    expect(score.parts.leftHand).toEqual([]);
+  });
+
+  it('gives the same text for the same line, byte for byte', () => {
+    expect(at('arrange ferry --seed 3').out).toBe(at('arrange ferry --seed 3').out);
+  });
+
+  it('prints a grid of the cycles with the clave under the counts', () => {
+    const { code, out } = at('arrange ferry --format grid');
+    expect(code).toBe(0);
+    const rows = out.split('\n');
+    expect(rows[0]).toBe('Last Ferry · D · son 2-3 · half = 92 · salsa · level 2');
+    expect(rows.filter((row) => row.startsWith('count'))).toHaveLength(4);
+    const count = rows.find((row) => row.startsWith('count')) ?? '';
+    const clave = rows.find((row) => row.startsWith('clave')) ?? '';
+    const struck = [...clave].flatMap((sign, column) => (sign === 'x' ? [count[column]] : []));
+    expect(struck.join(' ')).toBe('2 3 1 & 4');
+    expect(rows.some((row) => row.startsWith('right') && row.includes("O'"))).toBe(true);
+    expect(out).toContain('A: bar 8, 3-side, hit');
+  });
+
+  it('explains every stroke of a bar', () => {
+    const { code, out } = at('explain ferry --bar 2');
+    const rows = out.trimEnd().split('\n');
+    const score = JSON.parse(at('arrange ferry').out);
+    const strokes = [score.parts.rightHand, score.parts.leftHand, score.parts.bass]
+      .flat()
+      .filter((stroke) => stroke.tick >= 1920 && stroke.tick < 3840);
+    expect(code).toBe(0);
+    expect(rows[0]).toBe('Bar 2, A, 3-side: A7');
+    expect(rows).toHaveLength(1 + strokes.length);
+    for (const stroke of strokes) expect(out).toContain(stroke.why[0]);
+  });
+
+  it('writes a MIDI file that another reader opens', () => {
+    const files = world();
+    expect(run(['export', 'ferry', '--format', 'midi', '--out', 'ferry.mid'], files)).toEqual({ code: 0, out: '', err: '' });
+    const midi = parseMidi(files.written.get('ferry.mid') ?? new Uint8Array());
+    expect([midi.header.format, midi.header.ticksPerBeat]).toEqual([1, 480]);
+    const notes = midi.tracks.flat().filter((event) => event.type === 'noteOn' && event.velocity > 0);
+    const score = JSON.parse(at('arrange ferry').out);
+    const pitched = [score.parts.rightHand, score.parts.leftHand, score.parts.bass]
+      .flat()
+      .reduce((sum: number, stroke) => sum + stroke.midi.length, 0);
+    expect(notes.length).toBe(pitched + score.parts.clave.length);
+  });
+
+  it('reads the chart of - from the world, and -- ends options', () => {
+    expect(run(['check', '-'], world({ '-': FERRY })).code).toBe(0);
+    expect(run(['check', '--', '-'], world({ '-': FERRY })).code).toBe(0);
+    expect(run(['check', '--', '--open'], world({ '--open': FERRY })).code).toBe(0);
+  });
+});
