@@ -1,0 +1,179 @@
+/**
+ * Where everything in one system stands. Lengths are in staff units: ten to the space between two lines of a staff, so that a
+ * staff is 40 high; whoever draws scales them. Every bar spaces its ticks evenly, so that clave, count and hands line up and a step is as wide
+ * in every bar of the same width.
+ */
+import { type NotatedBar, type NotatedEvent, type Notation, STAVES, type StaffName } from './notation';
+import { CLEF_LINES, staffStep } from './written-pitch';
+
+/** Height of a staff of five lines. */
+export const STAFF_HEIGHT = 40;
+/** Room left of the staves for the brace. */
+const MARGIN = 18;
+/** From the start of a bar's notes to its first note head, and from the last step's head to the barline. */
+const LEAD_IN = 24;
+const LEAD_OUT = 6;
+/** Extra room that the repeat signs of a closed score take in its first and its last bar. */
+const REPEAT_SIGN = 18;
+/** Lengths of a stem, and the clearance that ties, dots and bar lines need outside the notes. */
+const STEM = 35;
+const CLEARANCE = 12;
+
+/** One bar of a system, horizontally. */
+export interface BarPlace {
+  readonly x: number;
+  readonly width: number;
+  /** Where clef and signatures end. */
+  readonly noteStart: number;
+  /** True where the repeat of a closed score begins or ends. */
+  readonly repeatStart: boolean;
+  readonly repeatEnd: boolean;
+  /** Left edge of a note head on the bar's first tick. */
+  readonly firstHead: number;
+  readonly perTick: number;
+  readonly tick: number;
+  readonly ticks: number;
+  readonly showClef: boolean;
+  readonly showKey: boolean;
+  readonly showMeter: boolean;
+}
+
+/** A system with all its places. `lines` holds the top line of each staff, of the clave its only line. */
+export interface SystemGeometry {
+  readonly width: number;
+  readonly height: number;
+  readonly right: number;
+  readonly labelY: number;
+  readonly chordY: number;
+  readonly countY: number;
+  readonly lines: Readonly<Partial<Record<StaffName, number>>>;
+  readonly bars: readonly BarPlace[];
+}
+
+/** What to lay out: bars [from, to) of a notation, in a given width, with the bars of a full system in mind. */
+export interface SystemRequest {
+  readonly notation: Notation;
+  readonly from: number;
+  readonly to: number;
+  readonly width: number;
+  readonly perSystem: number;
+  readonly staves: readonly StaffName[];
+}
+
+/** The places of one system. Pure arithmetic on the notes; fonts are known only by the widths that clefs and signatures need. */
+export function systemGeometry(request: SystemRequest): SystemGeometry {
+  const bars = request.notation.bars.slice(request.from, request.to);
+  const places = horizontal(request, bars);
+  const last = places.at(-1);
+  return { width: request.width, right: last ? last.x + last.width : request.width, bars: places, ...vertical(request, bars) };
+}
+
+/** Left edge of a note head at an absolute tick of the system; beyond its ends, the nearest end. */
+export function headX(geometry: SystemGeometry, tick: number): number {
+  const bar = geometry.bars.findLast((place) => place.tick <= tick) ?? geometry.bars[0];
+  if (!bar) return 0;
+  return bar.firstHead + Math.min(Math.max(tick - bar.tick, 0), bar.ticks) * bar.perTick;
+}
+
+/** Index within the system of the bar at a horizontal place, or −1 beside them. */
+export const barAtX = (geometry: SystemGeometry, x: number): number =>
+  geometry.bars.findIndex((bar) => x >= bar.x && x < bar.x + bar.width);
+
+const keyWidth = (fifths: number): number => (fifths === 0 ? 0 : 8 + 11 * Math.abs(fifths));
+
+function horizontal(request: SystemRequest, bars: readonly NotatedBar[]): BarPlace[] {
+  const prefixes = bars.map((bar, i) => {
+    const previous = request.notation.bars[request.from + i - 1];
+    const showKey = i === 0 || bar.keyChange;
+    const cancelled = i > 0 && bar.fifths === 0 ? keyWidth(previous?.fifths ?? 0) : 0;
+    return {
+      clef: i === 0 ? 40 : 0,
+      key: showKey ? keyWidth(bar.fifths) + cancelled : 0,
+      meter: bar.meterChange ? 28 : 0,
+      showKey,
+      ...repeats(request, request.from + i),
+    };
+  });
+  const share = (bar: NotatedBar): number => Math.max(0.5, bar.ticks / fullBar(request.notation));
+  const taken = MARGIN + prefixes.reduce((sum, p) => sum + p.clef + p.key + p.meter + p.start + p.end, 0);
+  const shares = Math.max(
+    request.perSystem,
+    bars.reduce((sum, bar) => sum + share(bar), 0),
+  );
+  const unit = (request.width - taken - 1) / shares;
+  let x = MARGIN;
+  return bars.map((bar, i): BarPlace => {
+    const prefix = prefixes[i] ?? { clef: 0, key: 0, meter: 0, showKey: false, start: 0, end: 0 };
+    const before = prefix.clef + prefix.key + prefix.meter + prefix.start;
+    const width = before + unit * share(bar) + prefix.end;
+    const noteStart = x + before;
+    const place: BarPlace = {
+      x,
+      width,
+      noteStart,
+      firstHead: noteStart + LEAD_IN,
+      perTick: (width - before - LEAD_IN - LEAD_OUT - prefix.end) / bar.ticks,
+      repeatStart: prefix.start > 0,
+      repeatEnd: prefix.end > 0,
+      tick: bar.tick,
+      ticks: bar.ticks,
+      showClef: i === 0,
+      showKey: prefix.showKey,
+      showMeter: prefix.meter > 0,
+    };
+    x += width;
+    return place;
+  });
+}
+
+function repeats(request: SystemRequest, at: number): { start: number; end: number } {
+  const { closed, bars } = request.notation;
+  return { start: closed && at === 0 ? REPEAT_SIGN : 0, end: closed && at === bars.length - 1 ? REPEAT_SIGN : 0 };
+}
+
+const fullBar = (notation: Notation): number => Math.max(...notation.bars.map((bar) => bar.ticks), 1);
+
+function vertical(request: SystemRequest, bars: readonly NotatedBar[]): Omit<SystemGeometry, 'width' | 'right' | 'bars'> {
+  const labelY = 14;
+  const chordY = labelY + 32;
+  const countY = chordY + 24;
+  let y = countY + 6;
+  const lines: Partial<Record<StaffName, number>> = {};
+  let below = 0;
+  for (const staff of STAVES) {
+    if (!request.staves.includes(staff)) continue;
+    const reach = staffReach(bars, staff, request.notation);
+    const gap = staff === 'bass' ? 16 : staff === 'left' ? 10 : 4;
+    const line = y + below + gap + reach.above;
+    lines[staff] = line;
+    y = line + (staff === 'clave' ? 0 : STAFF_HEIGHT);
+    below = reach.below;
+  }
+  return { labelY, chordY, countY, lines, height: Math.ceil(y + below + 6) };
+}
+
+/** How far a staff's notes reach above its top line and below its bottom line. */
+function staffReach(bars: readonly NotatedBar[], staff: StaffName, notation: Notation): { above: number; below: number } {
+  if (staff === 'clave') return { above: 30, below: 10 };
+  const { top } = CLEF_LINES[notation.clefs[staff]];
+  let above: number = CLEARANCE;
+  let below: number = CLEARANCE;
+  for (const event of bars.flatMap((bar) => bar.staves[staff].events)) {
+    const ends = eventEnds(event, top);
+    if (!ends) continue;
+    above = Math.max(above, -ends.from);
+    below = Math.max(below, ends.to - STAFF_HEIGHT);
+  }
+  return { above, below };
+}
+
+/** Upper and lower end of an event, in units below the top line, clearance included; null for rests. */
+function eventEnds(event: NotatedEvent, top: number): { from: number; to: number } | null {
+  const ys = event.pitches.map((pitch) => (top - staffStep(pitch)) * 5);
+  if (ys.length === 0) return null;
+  const stem = event.value.shape === 'whole' ? 0 : STEM;
+  return {
+    from: Math.min(...ys) - (event.stem === 'up' ? stem : CLEARANCE),
+    to: Math.max(...ys) + (event.stem === 'down' ? stem : CLEARANCE),
+  };
+}

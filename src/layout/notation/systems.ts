@@ -1,0 +1,26 @@
+import type { NotatedBar } from './notation';
+
+/** Bars [from, to) of a notation that stand side by side. */
+export interface SystemRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * Breaks bars into systems of at most `perSystem` bars. A section begins a new system, unless the whole of it still fits behind
+ * the section before (a one-bar break behind a seven-bar bridge). `starts` holds the indexes of bars where a section begins.
+ */
+export function systemBreaks(bars: readonly Pick<NotatedBar, 'sectionStart'>[], perSystem: number): SystemRange[] {
+  const starts = bars.flatMap((bar, i) => (bar.sectionStart !== null || i === 0 ? [i] : []));
+  const systems: SystemRange[] = [];
+  starts.forEach((start, s) => {
+    const end = starts[s + 1] ?? bars.length;
+    const last = systems.at(-1);
+    if (last && end - last.from <= perSystem) {
+      systems[systems.length - 1] = { from: last.from, to: end };
+      return;
+    }
+    for (let from = start; from < end; from += perSystem) systems.push({ from, to: Math.min(end, from + perSystem) });
+  });
+  return systems;
+}
