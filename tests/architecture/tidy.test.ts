@@ -71,7 +71,16 @@ describe('what the project says', () => {
   const FORBIDDEN: readonly (readonly [string, RegExp])[] = [
     ['a folder of one machine', new RegExp(`(^|[\\s"'\`(=])/(${['work', 'home', 'Users', 'root'].join('|')})/`, 'm')],
     ['a path out of the project', new RegExp(`\\.\\./${'shared'}\\b`)],
-    ['a registry host', new RegExp(`registry\\.${'npmjs'}|${'npmjs'}\\.(org|com)|deb\\.${'debian'}\\.org|artifactory|verdaccio`, 'i')],
+    [
+      'a registry host',
+      new RegExp(
+        ['registry', 'mirror', 'proxy']
+          .map((host) => `${host}\\.[\\w-]+\\.(org|com|net|io)`)
+          .concat(`${'npm'}js\\.(org|com)`, `deb\\.${'debian'}`, `${'arti'}factory`, `${'verd'}accio`)
+          .join('|'),
+        'i',
+      ),
+    ],
     ['where the job was learned', new RegExp(`\\b(${'seed'} document|${'trans'}cript of|interview ${'notes'})\\b`, 'i')],
   ];
 

@@ -114,7 +114,9 @@ export const ZONES: readonly Zone[] = [
 
 /** The zone of a module given by its path below `src/` without extension (`music/pitch/spell`), or null. */
 export function zoneOf(module: string): Zone | null {
-  return ZONES.find(({ name }) => module === name || module.startsWith(`${name}/`)) ?? null;
+  const found = ZONES.find(({ name }) => module === name || module.startsWith(`${name}/`));
+  // Files directly in music/ join its folders: they are the score's.
+  return found ?? (/^music\/[^/]+$/.test(module) ? ZONES.find(({ name }) => name === 'music/score') : undefined) ?? null;
 }
 
 const covers = (list: readonly string[], module: string) => list.some((name) => module === name || module.startsWith(`${name}/`));

@@ -29,7 +29,17 @@ function refused(zone: Zone): string[] {
   const folders = FOLDERS.filter((name) => permission(zone, name) === 'no' && name !== zone.name);
   const files = FILES.filter((name) => permission(zone, name) === 'no' && name !== zone.name);
   const ports = zone.typesOnly.includes('state/ports') ? ['!../**/state/ports'] : [];
-  return [...folders.map((name) => `../**/${last(name)}/**`), ...files.map((name) => `../**/${last(name)}`), '../**/tests/**', ...ports];
+  return [
+    ...folders.map((name) => `../**/${last(name)}/**`),
+    ...files.flatMap((name) => (name === 'music/score' ? ['../**/score', '../**/score-*'] : [`../**/${last(name)}`])),
+    '../**/tests/**',
+    ...ports,
+  ];
+}
+
+function includes({ name }: Zone): string[] {
+  if (name === 'music/score') return ['src/music/*.ts'];
+  return ['vocabulary', 'main'].includes(name) ? [`src/${name}.ts`, `src/${name}.tsx`] : [`src/${name}/**`];
 }
 
 function override(zone: Zone) {
@@ -41,7 +51,7 @@ function override(zone: Zone) {
   // A file of its own sits beside the folders, so that its own imports begin with `./`.
   const group = isFile ? refused(zone).flatMap((pattern) => [pattern, pattern.replace('../**/', './**/')]) : refused(zone);
   return {
-    includes: isFile ? [`src/${zone.name}.ts`, `src/${zone.name}.tsx`] : [`src/${zone.name}/**`],
+    includes: includes(zone),
     linter: { rules: { style: { noRestrictedImports: { level: 'error', options: { patterns: [{ group, message }, ...packages] } } } } },
   };
 }
