@@ -16,8 +16,10 @@ export interface AdmittedTone {
 /** What the search may use on a chord, and what it must sound to tell which chord it is. */
 export interface AdmittedTones {
   readonly tones: readonly AdmittedTone[];
-  /** Degrees that are to sound within the chord: third and seventh (or sixth), or third and root or fifth of a triad. */
+  /** Degrees that are to sound within the chord: its third, and its seventh or sixth. */
   readonly telling: readonly Degree[];
+  /** Root and fifth of a chord without seventh or sixth: one of them is to sound. Empty for other chords. */
+  readonly body: readonly Degree[];
 }
 
 /**
@@ -30,12 +32,13 @@ export interface AdmittedTones {
  */
 export function admittedTones(span: HarmonySpan, next: HarmonySpan | undefined, colour: Colour): AdmittedTones {
   const chord = span.chord;
-  if (!chord) return { tones: [], telling: [] };
+  if (!chord) return { tones: [], telling: [], body: [] };
   const written = chord.tones.map(({ degree }) => degree);
-  const plain = colour === 'plain' ? plainDegrees(chord, written) : [...written, ...addedTensions(chord, written, next, span.key)];
-  const degrees = withoutClashes(plain);
+  const added = colour === 'plain' ? [] : addedTensions(chord, written, next, span.key);
+  const degrees = withoutClashes([...(colour === 'plain' ? plainDegrees(chord, written) : written), ...added]);
   const tones = degrees.map((degree) => ({ degree, semitones: degreeSemitones[degree], kind: kindOf(degree, degrees) }));
-  return { tones, telling: tellingOf(tones) };
+  const telling = tellingOf(tones.filter(({ degree }) => !added.includes(degree)));
+  return { tones, telling, body: telling.length > 1 ? [] : tones.filter(({ kind }) => kind === 'body').map(({ degree }) => degree) };
 }
 
 const SEVENTHS: readonly Degree[] = ['b7', '7', 'bb7'];

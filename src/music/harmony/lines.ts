@@ -21,7 +21,7 @@ export interface LineRow {
         readonly without?: readonly Degree[];
         readonly leadsUpFourth?: boolean;
       }
-    | { readonly kind: 'to dominant'; readonly families: readonly ChordFamily[] }
+    | { readonly kind: 'to dominant'; readonly families: readonly ChordFamily[]; readonly without?: readonly Degree[] }
     | { readonly kind: 'two a bar by fifths' }
     | { readonly kind: 'loop'; readonly chords: readonly { readonly aboveTonic: number; readonly families: readonly ChordFamily[] }[] };
   /** Held: one note per half bar (per bar when it lasts four bars). To dominant: over the first chord. Loop: one for each chord. */
@@ -144,7 +144,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['1', '7', 'b7', 'b7'],
-    when: { kind: 'to dominant', families: MINOR },
+    when: { kind: 'to dominant', families: MINOR, without: ['6'] },
   },
   {
     name: 'held minor 1–7–♭7–6',
@@ -283,10 +283,11 @@ function applies(
   const { when } = row;
   if (when.kind === 'held') {
     if (halves < 4 || !when.families.includes(chord.family)) return false;
-    if (when.without?.some((degree) => chord.tones.some((tone) => tone.degree === degree))) return false;
+    if (when.without?.some((degree) => has(chord, degree))) return false;
     return !when.leadsUpFourth || (count > 1 && next?.chord?.rootPc === mod12(chord.rootPc + 5));
   }
   if (when.kind === 'to dominant') {
+    if (when.without?.some((degree) => has(chord, degree))) return false;
     return (
       halves >= 2 &&
       count > 1 &&

@@ -94,12 +94,7 @@ function shape(pitch: number, tone: AdmittedTone, inner: readonly Inside[], ques
   let cost = pull && onLine ? 0 : octaveDegreeCost(tone.degree, tone.kind, colour);
   if (pull && !onLine) cost += COSTS.offTheLine;
   for (const note of inner) cost += innerDegreeCost(note.tone.degree, note.tone.kind, tone.kind);
-  if (tells) {
-    for (const degree of admitted.telling) {
-      const replaced = pull && pull.row.line !== 'guide' && degree !== '3' && degree !== 'b3';
-      if (!sounding.includes(degree) && !replaced) cost += COSTS.missingTelling;
-    }
-  }
+  if (tells) cost += COSTS.missingTelling * missing(admitted, sounding, pull);
   const [low, high] = inner;
   if (low && high) cost += COSTS.innerInterval[high.pitch - low.pitch] ?? 30;
   else cost += COSTS.oneInner;
@@ -114,6 +109,13 @@ function shape(pitch: number, tone: AdmittedTone, inner: readonly Inside[], ques
     inner: inner.map((note) => ({ pitch: note.pitch, degree: note.tone.degree })),
     cost,
   };
+}
+
+/** How many of the degrees that tell the chord are not there; those that the moving line itself sounds within the chord count as there. */
+function missing({ telling, body }: AdmittedTones, sounding: readonly Degree[], pull: LinePull | undefined): number {
+  const unsounded = telling.filter((degree) => !sounding.includes(degree) && !pull?.row.degrees.includes(degree)).length;
+  const rootless = body.length > 0 && !body.some((degree) => sounding.includes(degree)) ? 1 : 0;
+  return unsounded + rootless;
 }
 
 /** What it costs the hand to go from one shape to the next. */
