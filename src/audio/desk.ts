@@ -27,20 +27,23 @@ export interface DeskSound {
 
 /** The mixing desk with everything that sounds behind it. */
 export interface Desk {
-  /** Sounds from `at` (seconds of the audio clock) for `seconds`; drums ring out. `countIn` sounds whatever is muted. */
-  start(sound: DeskSound, at: number, seconds: number, countIn?: boolean): void;
+  /** Sounds from `at` (seconds of the audio clock) for `seconds`; drums ring out. An `aside` sounds whatever is muted. */
+  start(sound: DeskSound, at: number, seconds: number, aside?: Aside): void;
   /** Fades everything out within 20 ms and forgets what is on its way. New sounds may start 50 ms later. */
   silence(): void;
   setMix(mix: Mix): void;
   /** Takes these sounds for an instrument, from the next voice on. */
-  useBank(instrument: InstrumentName, bank: readonly BankSound<AudioBuffer>[]): void;
+  takeBank(instrument: InstrumentName, bank: readonly BankSound<AudioBuffer>[]): void;
   /** Lets finished voices go; call it every now and then. */
   tick(): void;
   /** Voices that sound or are on their way. */
   voices(): number;
 }
 
-type Channel = PartName | 'count-in';
+/** What sounds beside the parts: the count-in, and a stroke that is touched on the screen. */
+export type Aside = 'count-in' | 'touch';
+type Channel = PartName | Aside;
+const ASIDES: readonly Aside[] = ['count-in', 'touch'];
 
 /** How the parts stand to each other at equal levels: set on offline renderings so that the clave is heard over the full piano. */
 const CHANNEL_GAIN: Readonly<Record<Channel, number>> = {
@@ -50,7 +53,8 @@ const CHANNEL_GAIN: Readonly<Record<Channel, number>> = {
   clave: 0.9,
   pulse: 0.5,
   percussion: 0.8,
-  'count-in': 0.5,
+  'count-in': 0.6,
+  touch: 1.1,
 };
 /** A damper falls, a finger leaves the string: seconds of fading after a note's end. */
 const RELEASE_SECONDS: Readonly<Record<InstrumentName, number>> = { piano: 0.09, bass: 0.07, drums: 0.02 };
@@ -76,17 +80,17 @@ export function createDesk(native: BaseAudioContext): Desk {
   sum.chain(ceiling, loudness, gate);
   gate.connect(native.destination as never);
   const channels = new Map<Channel, Gain>(
-    ([...PARTS, 'count-in'] as const).map((channel) => [channel, new Gain({ context, gain: CHANNEL_GAIN[channel] * 0.7 }).connect(sum)]),
+    [...PARTS, ...ASIDES].map((channel) => [channel, new Gain({ context, gain: CHANNEL_GAIN[channel] }).connect(sum)]),
   );
   const banks = new Map<InstrumentName, readonly BankSound<AudioBuffer>[]>();
   const voices = new Set<Voice>();
   let bend = 1;
 
   return {
-    start(sound, at, seconds, countIn = false) {
+    start(sound, at, seconds, aside) {
       const instrument = instrumentOf(sound);
       const picked = pickSound(banks.get(instrument) ?? [], sound);
-      const channel = channels.get(countIn ? 'count-in' : sound.part);
+      const channel = channels.get(aside ?? sound.part);
       if (picked === null || channel === undefined) return;
       // On a whole frame, so that the sound is the recording itself and not an interpolation between its frames.
       const start = Math.ceil(Math.max(at, native.currentTime) * native.sampleRate - 1e-3) / native.sampleRate;
@@ -130,7 +134,7 @@ export function createDesk(native: BaseAudioContext): Desk {
       bend = 2 ** (mix.tuningCents / 1200);
       for (const { source, rate } of voices) source.playbackRate.setValueAtTime(rate * bend, native.currentTime);
     },
-    useBank(instrument, bank) {
+    takeBank(instrument, bank) {
       banks.set(instrument, bank);
     },
     tick() {

@@ -4,7 +4,8 @@
  */
 
 /** The pitched instruments, and everything that is struck once and rings out. */
-export type InstrumentName = 'piano' | 'bass' | 'drums';
+export const INSTRUMENTS = ['piano', 'bass', 'drums'] as const;
+export type InstrumentName = (typeof INSTRUMENTS)[number];
 
 /** One recorded note. */
 export interface NoteSample {

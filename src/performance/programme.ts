@@ -22,6 +22,7 @@ export interface Span extends Unrolled {
   readonly serial: number;
 }
 
+/** What one press of Play leads to. */
 export interface Programme {
   readonly countIn: CountIn;
   readonly spans: readonly [Span, ...Span[]];

@@ -1,0 +1,237 @@
+import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../state/ports';
+import { audioSeconds } from '../vocabulary';
+import { createAudioDevice } from './audio-device';
+import { createBanks } from './banks';
+import type { Desk, DeskSound } from './desk';
+import { heardTime, readClock } from './heard-time';
+import type { LookAhead, ScheduledSound } from './look-ahead';
+import { startLookAhead } from './look-ahead';
+import { INSTRUMENTS } from './sample-set';
+import { joinTabs } from './tab-claim';
+import { createTicker } from './ticker';
+
+/*
+ * The player of the page. Pressing Play wakes the audio context inside the gesture, fetches the desk (the part with
+ * Tone.js in it) and waits a moment for the recordings; then a look-ahead hands every sound to the desk with its
+ * absolute time. Hidden pages are ticked late, so they look further ahead.
+ */
+
+const TICK_MS = 25;
+const AHEAD_SECONDS = 0.2;
+const AHEAD_HIDDEN_SECONDS = 1.5;
+/** From the first tick of the scheduler to the first sound. */
+const RUN_UP_SECONDS = 0.06;
+/** How long Play waits for the recordings before it starts with made sounds. */
+const RECORDINGS_PATIENCE_MS = 500;
+/** A sound that is this late, after the page was held up, is left out: the music goes on in time instead of bunching. */
+const TOO_LATE_SECONDS = 0.1;
+const TOUCH_SECONDS = 0.7;
+
+interface Session {
+  request: PlayRequest;
+  readonly pressedAt: number;
+  look: LookAhead | null;
+}
+
+/** What a page, or a test, may choose. */
+export interface PlayerOptions {
+  /** Address of the folder with the recordings; `samples/` beside the page when missing. */
+  readonly samplesFolder?: string;
+  /** Hears of every sound that is handed to the desk. */
+  readonly witness?: (sound: ScheduledSound) => void;
+}
+
+/** The player for the life of the page: make one, and only one. Starts to load the recordings at once; sounds nothing until asked. */
+export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Player {
+  const folder = samplesFolder ?? new URL('samples/', document.baseURI).href;
+  const listeners = new Set<() => void>();
+  let desk: Desk | null = null;
+  let deskLoading: Promise<void> | null = null;
+  let deskFailed = false;
+  let mix: Mix | null = null;
+  let session: Session | null = null;
+  let announced = '';
+
+  const banks = createBanks(folder, () => {
+    if (desk !== null) for (const instrument of INSTRUMENTS) desk.takeBank(instrument, banks.bank(instrument));
+    begin();
+    announce();
+  });
+  const device = createAudioDevice(
+    () => {
+      begin();
+      announce();
+    },
+    () => restartAfterReplacement(),
+  );
+  const ticker = createTicker(() => onTick());
+  const tabs = joinTabs(() => player.stop());
+
+  const loadDesk = (context: AudioContext): void => {
+    deskLoading ??= import('./desk').then(
+      ({ createDesk }) => {
+        if (context !== device.context()) return;
+        desk = createDesk(context);
+        for (const instrument of INSTRUMENTS) desk.takeBank(instrument, banks.bank(instrument));
+        if (mix !== null) desk.setMix(mix);
+        begin();
+      },
+      () => {
+        deskLoading = null;
+        deskFailed = true;
+        session = null;
+        announce();
+      },
+    );
+  };
+  const wake = (): void => {
+    deskFailed = false;
+    const context = device.wake();
+    if (context !== null) loadDesk(context);
+    banks.load();
+  };
+
+  /** Starts what waits, once desk and device are there and the recordings are too, or have been waited for long enough. */
+  const begin = (): void => {
+    const context = device.context();
+    if (session === null || session.look !== null || desk === null || context === null || context.state !== 'running') return;
+    const waited = performance.now() - session.pressedAt;
+    if (banks.state().samples === 'loading' && waited < RECORDINGS_PATIENCE_MS) {
+      setTimeout(begin, RECORDINGS_PATIENCE_MS - waited);
+      return;
+    }
+    session.look = startLookAhead(session.request, audioSeconds(context.currentTime + RUN_UP_SECONDS));
+    ticker.start(TICK_MS);
+    onTick();
+  };
+
+  const onTick = (): void => {
+    const context = device.context();
+    if (desk === null || context === null) return;
+    desk.tick();
+    const look = session?.look ?? null;
+    if (look === null) {
+      if (desk.voices() === 0) ticker.pause();
+      return;
+    }
+    // A context that stands still keeps its time, so the music waits with it.
+    if (context.state !== 'running') return;
+    const now = context.currentTime;
+    for (const sound of look.advance(audioSeconds(now + (document.hidden ? AHEAD_HIDDEN_SECONDS : AHEAD_SECONDS)))) {
+      if (sound.at < now - TOO_LATE_SECONDS) continue;
+      desk.start(sound.event, sound.at, sound.seconds, sound.countIn ? 'count-in' : undefined);
+      witness?.(sound);
+    }
+    const end = look.endsAt();
+    if (end !== null && heardTime(readClock(context)) >= end) session = null;
+    announce();
+  };
+
+  const restartAfterReplacement = (): void => {
+    const heard = player.heard();
+    desk = null;
+    deskLoading = null;
+    if (session !== null) {
+      const { request } = session;
+      const bar = heard?.performance.bars.findLast(({ tick }) => tick <= heard.tick);
+      const from = bar?.tick ?? request.fromTick;
+      session = {
+        request: { ...request, performance: heard?.performance ?? request.performance, fromTick: from, countInBars: 0 },
+        pressedAt: performance.now(),
+        look: null,
+      };
+    }
+    const context = device.context();
+    if (context !== null) loadDesk(context);
+  };
+
+  const soundState = (): SoundState => {
+    const state = device.state();
+    if (deskFailed) return { kind: 'blocked', reason: 'a part of the program could not be fetched' };
+    if (state.kind === 'waking') return { kind: 'starting' };
+    return state.kind === 'running' ? { kind: 'running', ...banks.state() } : state;
+  };
+  const transportState = (): TransportState => {
+    if (session === null) return { kind: 'stopped' };
+    if (session.look === null) return { kind: 'starting' };
+    return player.heard()?.countIn === null ? { kind: 'playing' } : { kind: 'counting in' };
+  };
+  const announce = (): void => {
+    const now = JSON.stringify([soundState(), transportState()]);
+    if (now === announced) return;
+    announced = now;
+    for (const listener of listeners) listener();
+  };
+
+  const player: Player = {
+    play(request) {
+      // A request that cannot be played is a mistake of ours: it throws here, not later in a timer.
+      startLookAhead(request, audioSeconds(0));
+      if (session !== null) desk?.silence();
+      session = { request, pressedAt: performance.now(), look: null };
+      tabs.claim();
+      wake();
+      begin();
+      announce();
+    },
+    stop() {
+      if (session === null) return;
+      session = null;
+      desk?.silence();
+      announce();
+    },
+    change(music) {
+      if (session === null) return null;
+      if (session.look !== null) {
+        const landing = session.look.change(music);
+        if (landing !== null) session.request = { ...session.request, performance: music };
+        return landing;
+      }
+      const { request } = session;
+      const fromTick = music.bars.some(({ tick }) => tick === request.fromTick) ? request.fromTick : music.fromTick;
+      session.request = { ...request, performance: music, fromTick };
+      return fromTick;
+    },
+    setTempo(tempo) {
+      if (session === null) return;
+      session.request = { ...session.request, tempo };
+      session.look?.setTempo(tempo);
+    },
+    setMix(next) {
+      mix = next;
+      desk?.setMix(next);
+    },
+    sound(midi, velocity) {
+      wake();
+      const pressedAt = performance.now();
+      const strike = (): void => {
+        const context = device.context();
+        if (desk === null || context === null || performance.now() - pressedAt > 1000) return;
+        for (const note of midi) desk.start(touched(note, velocity), context.currentTime, TOUCH_SECONDS, 'touch');
+        ticker.start(TICK_MS);
+      };
+      if (desk === null) void deskLoading?.then(strike);
+      else strike();
+    },
+    heard() {
+      const context = device.context();
+      if (session === null || session.look === null || context === null) return null;
+      return session.look.heardAt(heardTime(readClock(context)));
+    },
+    soundState,
+    transportState,
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+
+  document.addEventListener('visibilitychange', onTick);
+  addEventListener('online', () => banks.load());
+  banks.load();
+  return player;
+}
+
+function touched(midi: number, velocity: number): DeskSound {
+  return { part: 'piano right', midi, drum: null, velocity };
+}

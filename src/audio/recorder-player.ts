@@ -1,0 +1,85 @@
+import type { Mix, Player, PlayRequest } from '../state/ports';
+import { audioSeconds } from '../vocabulary';
+import type { LookAhead, ScheduledSound } from './look-ahead';
+import { startLookAhead } from './look-ahead';
+
+/** A player that sounds nothing and writes down everything, on a clock that its owner turns. */
+export interface RecorderPlayer extends Player {
+  /** Lets `seconds` pass, in ticks of 25 ms. */
+  pass(seconds: number): void;
+  /** Everything handed over since it was made, with its time on the recorder's clock. */
+  recorded(): readonly ScheduledSound[];
+  /** Chords sounded by `sound`. */
+  touched(): readonly (readonly number[])[];
+  mix(): Mix | null;
+}
+
+const TICK_SECONDS = 0.025;
+const AHEAD_SECONDS = 0.2;
+
+/** A fresh recorder, its clock at 0. */
+export function createRecorderPlayer(): RecorderPlayer {
+  const listeners = new Set<() => void>();
+  const sounds: ScheduledSound[] = [];
+  const strokes: (readonly number[])[] = [];
+  let now = 0;
+  let look: LookAhead | null = null;
+  let mix: Mix | null = null;
+  let started = false;
+  let announced = '';
+
+  const tick = (): void => {
+    if (look === null) return;
+    sounds.push(...look.advance(audioSeconds(now + AHEAD_SECONDS)));
+    const end = look.endsAt();
+    if (end !== null && now >= end) look = null;
+  };
+  const announce = (): void => {
+    const state = player.transportState().kind;
+    if (state === announced) return;
+    announced = state;
+    for (const listener of listeners) listener();
+  };
+
+  const player: RecorderPlayer = {
+    play(request: PlayRequest) {
+      look = startLookAhead(request, audioSeconds(now));
+      started = true;
+      tick();
+      announce();
+    },
+    stop() {
+      look = null;
+      announce();
+    },
+    change: (performance) => look?.change(performance) ?? null,
+    setTempo: (tempo) => look?.setTempo(tempo),
+    setMix(next) {
+      mix = next;
+    },
+    sound(midi) {
+      strokes.push(midi);
+    },
+    heard: () => look?.heardAt(audioSeconds(now)) ?? null,
+    soundState: () => (started ? { kind: 'running', samples: 'ready' } : { kind: 'off' }),
+    transportState() {
+      if (look === null) return { kind: 'stopped' };
+      return player.heard()?.countIn === null ? { kind: 'playing' } : { kind: 'counting in' };
+    },
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    pass(seconds) {
+      for (const end = now + seconds; now < end - 1e-9; ) {
+        now = Math.min(end, now + TICK_SECONDS);
+        tick();
+        announce();
+      }
+    },
+    recorded: () => sounds,
+    touched: () => strokes,
+    mix: () => mix,
+  };
+  return player;
+}
