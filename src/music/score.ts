@@ -13,7 +13,7 @@ import {
 } from '../vocabulary';
 import { bassLine } from './bass/tumbao';
 import type { Chart, ChartNotice, Form, Meter, SoundingBar } from './chart/chart';
-// transpose lands with transpose-chart
+import { transposeChart } from './chart/transpose-chart';
 import { unfold } from './chart/unfold';
 import type { Alignment } from './clave/alignment';
 import { harmonicTimeline } from './harmony/timeline';
@@ -86,7 +86,7 @@ export const ARRANGE_DEFAULTS = { level: 2, hands: 'double', seed: 0, transpose:
  * the bars of `options.range` are arranged. The chart must come from `readChart`; throws on a range outside the form.
  */
 export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
-  const transposed = chart;
+  const transposed = transposeChart(chart, options.transpose ?? ARRANGE_DEFAULTS.transpose);
   const closed = options.closed ?? true;
   const form = formOf(transposed, options, closed);
   const range = options.range ?? { fromBar: 0, toBar: form.bars.length };

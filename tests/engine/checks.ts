@@ -8,8 +8,12 @@ import { chordNamed, HarmonyOfScore } from './harmony-of-score';
 /** Each check gives one line for every violation; an empty list is a pass. Ids are those of the engine's figures. */
 export type Check = (score: Score) => string[];
 
-const where = (score: Score, stroke: Stroke<string>): string => `${score.title} level ${score.level} ${score.clave.kind} ${score.clave.direction} tick ${stroke.tick} ${stroke.chord} ${stroke.names.join('+')}`;
-const pianoStrokes = (score: Score): readonly PianoStroke[] => [...score.parts.rightHand, ...(score.hands === 'tumbao' ? [] : score.parts.leftHand)];
+const where = (score: Score, stroke: Stroke<string>): string =>
+  `${score.title} level ${score.level} ${score.clave.kind} ${score.clave.direction} tick ${stroke.tick} ${stroke.chord} ${stroke.names.join('+')}`;
+const pianoStrokes = (score: Score): readonly PianoStroke[] => [
+  ...score.parts.rightHand,
+  ...(score.hands === 'tumbao' ? [] : score.parts.leftHand),
+];
 
 /** E2: every stroke's chord is the chord at tick + lead; an offbeat before a change leads by 240, a cell-ending stroke on 4 by 480; never over a barrier. */
 export const checkLeads: Check = (score) => {
@@ -17,7 +21,8 @@ export const checkLeads: Check = (score) => {
   const onsets = new Set(score.parts.rightHand.map((stroke) => stroke.tick));
   return score.parts.rightHand.flatMap((stroke) => {
     const faults: string[] = [];
-    if (stroke.chord !== harmony.symbolAt(stroke.tick + stroke.leadTicks)) faults.push(`E2 chord ${harmony.symbolAt(stroke.tick + stroke.leadTicks)} expected: ${where(score, stroke)}`);
+    if (stroke.chord !== harmony.symbolAt(stroke.tick + stroke.leadTicks))
+      faults.push(`E2 chord ${harmony.symbolAt(stroke.tick + stroke.leadTicks)} expected: ${where(score, stroke)}`);
     if (stroke.leadTicks > 0 && harmony.barred(stroke.tick, stroke.leadTicks)) {
       const push = score.bars.some((bar) => bar.chords.some((chord) => chord.push && chord.tick - 240 === stroke.tick));
       if (!push) faults.push(`E2 lead over a barrier: ${where(score, stroke)}`);
@@ -56,18 +61,24 @@ export const checkTones: Check = (score) => {
     stroke.midi.forEach((midi, index) => {
       const above = (((midi - chord.rootPc) % 12) + 12) % 12;
       const degree = stroke.degrees[index];
-      if (degree === undefined || degreeSemitones[degree] !== above) faults.push(`E3 degree ${degree} is not ${above} semitones above the root: ${where(score, stroke)}`);
+      if (degree === undefined || degreeSemitones[degree] !== above)
+        faults.push(`E3 degree ${degree} is not ${above} semitones above the root: ${where(score, stroke)}`);
       if (stroke.role === 'approach') return;
       const avoid = above === 5 && tones.has(4) && chord.family !== 'sus';
       const naturalNine = above === 2 && (tones.has(1) || (tones.has(3) && tones.has(4)));
       if (avoid || naturalNine) faults.push(`E3 avoid note: ${where(score, stroke)}`);
       const line: readonly number[] = stroke.line ? LINE_SEMITONES[stroke.line] : [];
       const sixth = above === 9 && chord.family === 'major';
-      const jazz = score.colour === 'jazz' && (above === 2 || above === 9 || above === 1) && (above === 1 ? chord.family === 'dominant' : scale.has((chord.rootPc + above) % 12));
-      if (!tones.has(above) && !line.includes(above) && !sixth && !jazz) faults.push(`E3 no chord tone or admitted tension: ${where(score, stroke)}`);
+      const jazz =
+        score.colour === 'jazz' &&
+        (above === 2 || above === 9 || above === 1) &&
+        (above === 1 ? chord.family === 'dominant' : scale.has((chord.rootPc + above) % 12));
+      if (!tones.has(above) && !line.includes(above) && !sixth && !jazz)
+        faults.push(`E3 no chord tone or admitted tension: ${where(score, stroke)}`);
     });
     for (let index = 1; index < stroke.midi.length; index++) {
-      if ((stroke.midi[index] ?? 0) - (stroke.midi[index - 1] ?? 0) < 2) faults.push(`E3 semitone inside the hand: ${where(score, stroke)}`);
+      if ((stroke.midi[index] ?? 0) - (stroke.midi[index - 1] ?? 0) < 2)
+        faults.push(`E3 semitone inside the hand: ${where(score, stroke)}`);
     }
   }
   return [...faults, ...checkInside(score)];
@@ -85,7 +96,8 @@ function checkInside(score: Score): string[] {
       // A moving line may have gone on inside the chord: the next octave then holds the hand.
       const next = score.parts.rightHand.find((other) => other.tick > stroke.tick && (other.role === 'octave' || other.role === 'chord'));
       const nextLow = next?.midi[0] ?? low;
-      if (stroke.midi.some((midi) => midi <= nextLow + 1 || midi >= nextLow + 11)) faults.push(`E3 inner notes outside the octave: ${where(score, stroke)}`);
+      if (stroke.midi.some((midi) => midi <= nextLow + 1 || midi >= nextLow + 11))
+        faults.push(`E3 inner notes outside the octave: ${where(score, stroke)}`);
     }
   }
   return faults;
@@ -110,7 +122,8 @@ export const checkTelling: Check = (score) =>
     for (const stroke of pianoStrokes(score)) {
       const at = stroke.tick + stroke.leadTicks;
       const wrapped = at >= score.toTick ? at - score.toTick + score.fromTick : at;
-      if (wrapped >= from && wrapped < to && stroke.role !== 'approach') for (const midi of stroke.midi) sounded.add((((midi - chord.rootPc) % 12) + 12) % 12);
+      if (wrapped >= from && wrapped < to && stroke.role !== 'approach')
+        for (const midi of stroke.midi) sounded.add((((midi - chord.rootPc) % 12) + 12) % 12);
     }
     const has = (...semitones: number[]) => semitones.some((value) => sounded.has(value));
     const written = (...semitones: number[]) => semitones.filter((value) => chord.tones.some((tone) => tone.semitones === value));
@@ -134,14 +147,24 @@ export function cycleGrids(score: Score): { readonly grid: boolean[]; readonly d
   return score.bars.flatMap((bar, index) => {
     const next = score.bars[index + 1];
     if (!next || bar.cycleStep !== 0 || next.cycleStep !== 8 || bar.kind !== 'groove' || next.kind !== 'groove') return [];
-    return [{ bar: bar.index, direction: bar.side === 2 ? ('2-3' as const) : ('3-2' as const), grid: Array.from({ length: 16 }, (_, step) => onsets.has(bar.tick + step * 240)) }];
+    return [
+      {
+        bar: bar.index,
+        direction: bar.side === 2 ? ('2-3' as const) : ('3-2' as const),
+        grid: Array.from({ length: 16 }, (_, step) => onsets.has(bar.tick + step * 240)),
+      },
+    ];
   });
 }
 
 /** E8: no generated figure is crossed, cycle by cycle. */
 export const checkUncrossed: Check = (score) =>
   cycleGrids(score).flatMap(({ grid, direction, bar }) =>
-    alignment(grid, { kind: score.clave.kind, direction }).verdict === 'crossed' ? [`E8 crossed at bar ${bar + 1}: ${score.title} level ${score.level} ${score.clave.kind} ${direction} ${grid.map((on) => (on ? 'x' : '.')).join('')}`] : [],
+    alignment(grid, { kind: score.clave.kind, direction }).verdict === 'crossed'
+      ? [
+          `E8 crossed at bar ${bar + 1}: ${score.title} level ${score.level} ${score.clave.kind} ${direction} ${grid.map((on) => (on ? 'x' : '.')).join('')}`,
+        ]
+      : [],
   );
 
 /** E9, per score: next root on 4 and no beat 1 but the first time (anticipated styles, one or two chords a bar), range. */
@@ -160,10 +183,12 @@ export const checkBass: Check = (score) => {
     if (!harmony.barred(bar.tick + 1440, 480) && !writtenOnFour) {
       const next = harmony.symbolAt(bar.tick + 1920);
       const pc = next === 'N.C.' ? null : chordNamed(next).bassPc;
-      if (pc !== null && (!onFour || (onFour.midi[0] ?? 0) % 12 !== pc || onFour.leadTicks !== 480)) faults.push(`E9 next root ${next} not on 4: ${score.title} bar ${bar.index + 1}`);
+      if (pc !== null && (!onFour || (onFour.midi[0] ?? 0) % 12 !== pc || onFour.leadTicks !== 480))
+        faults.push(`E9 next root ${next} not on 4: ${score.title} bar ${bar.index + 1}`);
     }
     const onOne = score.parts.bass.find((stroke) => stroke.tick === bar.tick);
-    const previousOnFour = harmony.writtenAt(bar.tick - 480) || (score.closed && bar.tick === score.fromTick && harmony.writtenAt(score.toTick - 480));
+    const previousOnFour =
+      harmony.writtenAt(bar.tick - 480) || (score.closed && bar.tick === score.fromTick && harmony.writtenAt(score.toTick - 480));
     if (onOne && !onOne.firstPassOnly && !previousOnFour) faults.push(`E9 beat 1 sounds: ${score.title} bar ${bar.index + 1}`);
   }
   return faults;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { arrange, type ArrangeOptions } from '../../src/music/score';
+import { type ArrangeOptions, arrange } from '../../src/music/score';
 import type { Device, Level } from '../../src/vocabulary';
 import { bassLeaps, CHECKS, checkLeads, guideMoves } from './checks';
-import { chartOf, randomProgression, RECIPES } from './progressions';
+import { chartOf, RECIPES, randomProgression } from './progressions';
 
 const LEVELS: readonly Level[] = [1, 2, 3, 4];
 const recipe = (index: number) => {
@@ -12,24 +12,32 @@ const recipe = (index: number) => {
 };
 
 describe('figures that hold for every score (E2, E3, E5, E8, E9, E10)', () => {
-  it.each(RECIPES.map((row, index) => [row.name, index] as const))('%s: all levels, both directions, son and rumba, plain and jazz', (_, index) => {
-    const faults: string[] = [];
-    for (const level of LEVELS)
-      for (const direction of ['2-3', '3-2'] as const)
-        for (const kind of ['son', 'rumba'] as const)
-          for (const colour of ['plain', 'jazz'] as const) {
-            const score = arrange(recipe(index), { level, direction, kind, colour });
-            faults.push(...CHECKS.flatMap((check) => check(score)));
-          }
-    expect(faults).toEqual([]);
-  });
+  it.each(RECIPES.map((row, index) => [row.name, index] as const))(
+    '%s: all levels, both directions, son and rumba, plain and jazz',
+    (_, index) => {
+      const faults: string[] = [];
+      for (const level of LEVELS)
+        for (const direction of ['2-3', '3-2'] as const)
+          for (const kind of ['son', 'rumba'] as const)
+            for (const colour of ['plain', 'jazz'] as const) {
+              const score = arrange(recipe(index), { level, direction, kind, colour });
+              faults.push(...CHECKS.flatMap((check) => check(score)));
+            }
+      expect(faults).toEqual([]);
+    },
+  );
 
   it('200 random progressions at every level', () => {
     const faults: string[] = [];
     for (let seed = 1; seed <= 200; seed++) {
       const chart = chartOf(randomProgression(seed));
       const level = LEVELS[seed % 4] ?? 2;
-      const options: ArrangeOptions = { level, direction: seed % 2 ? '2-3' : '3-2', kind: seed % 3 ? 'son' : 'rumba', colour: seed % 5 ? 'plain' : 'jazz' };
+      const options: ArrangeOptions = {
+        level,
+        direction: seed % 2 ? '2-3' : '3-2',
+        kind: seed % 3 ? 'son' : 'rumba',
+        colour: seed % 5 ? 'plain' : 'jazz',
+      };
       const score = arrange(chart, options);
       faults.push(...CHECKS.flatMap((check) => check(score)));
     }
@@ -61,7 +69,8 @@ describe('figures that hold for every score (E2, E3, E5, E8, E9, E10)', () => {
 describe('E4: the octave line of guide figures', () => {
   it('over 1,000 random progressions moves at most 5 semitones, 95 % at most 2, 0.8 on average', () => {
     const moves: number[] = [];
-    for (let seed = 1; seed <= 1000; seed++) moves.push(...guideMoves(arrange(chartOf(randomProgression(seed)), { level: LEVELS[1 + (seed % 3)] ?? 2 })));
+    for (let seed = 1; seed <= 1000; seed++)
+      moves.push(...guideMoves(arrange(chartOf(randomProgression(seed)), { level: LEVELS[1 + (seed % 3)] ?? 2 })));
     const mean = moves.reduce((sum, move) => sum + move, 0) / moves.length;
     const small = moves.filter((move) => move <= 2).length / moves.length;
     expect(moves.length).toBeGreaterThan(10_000);

@@ -1,5 +1,5 @@
-import { readChord } from '../../src/music/chord/read';
 import type { Chord } from '../../src/music/chord/chord';
+import { readChord } from '../../src/music/chord/read';
 import type { Score } from '../../src/music/score';
 
 /**
@@ -21,7 +21,8 @@ export class HarmonyOfScore {
       for (const hit of bar.hits) this.barriers.push(bar.tick + hit.step * 240);
     }
     if (!score.closed) this.barriers.push(score.toTick);
-    else if (score.bars[0] && (score.bars[0].playing !== 'band' || score.bars[0].hits.some(({ step }) => step === 0))) this.barriers.push(score.toTick);
+    else if (score.bars[0] && (score.bars[0].playing !== 'band' || score.bars[0].hits.some(({ step }) => step === 0)))
+      this.barriers.push(score.toTick);
   }
 
   private wrapped(tick: number): number {

@@ -1,4 +1,4 @@
-import { type Chart } from '../../src/music/chart/chart';
+import type { Chart } from '../../src/music/chart/chart';
 import { readChart } from '../../src/music/chart/read';
 
 /** A repeatable source of numbers in [0, 1) (mulberry32, public domain). */
@@ -14,12 +14,38 @@ export function seeded(seed: number): () => number {
 
 export const ROOTS = ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B'] as const;
 /** Qualities met on jazz and Latin charts. */
-export const QUALITIES = ['', 'm', '7', 'm7', 'maj7', '6', 'm6', 'm7b5', 'dim7', '7b9', '7alt', '6/9', 'sus4', '7sus4', '9', 'm9', '13', 'mMaj7', '7#5', 'aug', 'maj9', '7#9'] as const;
+export const QUALITIES = [
+  '',
+  'm',
+  '7',
+  'm7',
+  'maj7',
+  '6',
+  'm6',
+  'm7b5',
+  'dim7',
+  '7b9',
+  '7alt',
+  '6/9',
+  'sus4',
+  '7sus4',
+  '9',
+  'm9',
+  '13',
+  'mMaj7',
+  '7#5',
+  'aug',
+  'maj9',
+  '7#9',
+] as const;
 
 const pick = <Item>(random: () => number, items: readonly Item[]): Item => items[Math.floor(random() * items.length)] as Item;
 
 /** Chart text of a random progression: `bars` bars, one chord a bar or, with the given share, two. */
-export function randomProgression(seed: number, options: { readonly bars?: number; readonly twoABar?: number; readonly qualities?: readonly string[] } = {}): string {
+export function randomProgression(
+  seed: number,
+  options: { readonly bars?: number; readonly twoABar?: number; readonly qualities?: readonly string[] } = {},
+): string {
   const random = seeded(seed);
   const { bars = 8, twoABar = 0.25, qualities = QUALITIES } = options;
   const chord = () => pick(random, ROOTS) + pick(random, qualities);

@@ -54,7 +54,9 @@ export function cheapestPath<Candidate>({ layers, cost, step, closed }: Layers<C
 type Steps = Int32Array | readonly number[];
 
 /** Costs from every candidate of one layer to every candidate of another; the same two lists are worked out once. */
-function stepMatrices<Candidate>(step: Layers<Candidate>['step']): (before: readonly Candidate[], layer: readonly Candidate[]) => Int32Array {
+function stepMatrices<Candidate>(
+  step: Layers<Candidate>['step'],
+): (before: readonly Candidate[], layer: readonly Candidate[]) => Int32Array {
   const known = new Map<readonly Candidate[], Map<readonly Candidate[], Int32Array>>();
   return (before, layer) => {
     const from = known.get(before) ?? new Map<readonly Candidate[], Int32Array>();
