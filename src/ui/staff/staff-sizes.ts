@@ -1,0 +1,16 @@
+/** How a width of screen is used: staff units across it, and bars in a system. */
+export interface StaffSize {
+  readonly units: number;
+  readonly perSystem: 1 | 2 | 4;
+}
+
+/** Staff units that one, two or four bars need to be read easily, clef and signatures included. */
+const ROOM_FOR_TWO = 560;
+const ROOM_FOR_FOUR = 1000;
+
+/** The size of notes for a width in CSS pixels: a little smaller than life on phones, growing on wide screens. One clave cycle is never broken unless one bar fills the line. */
+export function staffSize(width: number): StaffSize {
+  const scale = Math.min(1.3, Math.max(0.85, width / 1050));
+  const units = Math.max(280, Math.round(width / scale));
+  return { units, perSystem: units >= ROOM_FOR_FOUR ? 4 : units >= ROOM_FOR_TWO ? 2 : 1 };
+}
