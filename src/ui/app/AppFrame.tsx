@@ -1,55 +1,57 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
 import type { Desk } from '../../state/desk';
 import { SCREEN } from '../../words/screen';
-import { BalancePanel } from '../balance/BalancePanel';
-import { ChartPage } from '../chart/ChartPage';
 import { Transport } from '../transport/Transport';
-import { DeskContext, useDesk } from './desk-context';
+import { DeskContext } from './desk-context';
 import { Header } from './Header';
-import { KeyList } from './KeyList';
 import { PractisePage } from './PractisePage';
 import { Shield } from './Shield';
 import { usePlace } from './use-place';
 import { useShortcuts } from './use-shortcuts';
+import { useThemeOnPage } from './use-theme';
 import './app.css';
 
-const SheetPlace = lazy(() => import('./SheetPlace').then(({ SheetPlace }) => ({ default: SheetPlace })));
+const BalancePanel = lazy(() => import('../balance/BalancePanel').then((module) => ({ default: module.BalancePanel })));
+const ChartPage = lazy(() => import('../chart/ChartPage').then((module) => ({ default: module.ChartPage })));
+const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
+const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
 
 /** The whole page around one desk. */
 export function AppFrame({ desk }: { readonly desk: Desk }) {
-  const place = usePlace();
-  const [balance, setBalance] = useState(false);
-  const [keys, setKeys] = useState(false);
-  const targets = useMemo(() => ({ openList: () => setKeys(true) }), []);
-  useShortcuts(desk, targets);
   return (
     <DeskContext value={desk}>
-      <Theme />
-      <Header balanceOpen={balance} onBalance={() => setBalance(!balance)} onKeys={() => setKeys(true)} />
-      {balance && <BalancePanel onClose={() => setBalance(false)} />}
-      {keys && <KeyList onClose={() => setKeys(false)} />}
-      <main id="music" className={`place place-${place}`} tabIndex={-1}>
-        <Shield key={place}>
-          {place === 'practise' && <PractisePage />}
-          {place === 'chart' && <ChartPage />}
-          {place === 'sheet' && (
-            <Suspense fallback={<p className="empty">{SCREEN.loading}</p>}>
-              <SheetPlace />
-            </Suspense>
-          )}
-        </Shield>
-      </main>
-      <Transport />
+      <Page desk={desk} />
     </DeskContext>
   );
 }
 
-/** Sets the theme on the page's root, where the tokens look for it. */
-function Theme() {
-  const theme = useDesk((state) => state.preferences.theme);
-  useEffect(() => {
-    if (theme === 'device') delete document.documentElement.dataset.theme;
-    else document.documentElement.dataset.theme = theme;
-  }, [theme]);
-  return null;
+function Page({ desk }: { readonly desk: Desk }) {
+  const place = usePlace();
+  const [open, setOpen] = useState<'balance' | 'keys' | null>(null);
+  const panels = useMemo(
+    () => ({ balance: () => setOpen((now) => (now === 'balance' ? null : 'balance')), keys: () => setOpen('keys') }),
+    [],
+  );
+  const close = (): void => setOpen(null);
+  useThemeOnPage();
+  useShortcuts(desk, panels.keys);
+  return (
+    <>
+      <Header balanceOpen={open === 'balance'} onBalance={panels.balance} onKeys={panels.keys} />
+      <Suspense fallback={null}>
+        {open === 'balance' && <BalancePanel onClose={close} />}
+        {open === 'keys' && <KeyList onClose={close} />}
+      </Suspense>
+      <main id="music" className={`place place-${place}`} tabIndex={-1}>
+        <Shield key={place}>
+          <Suspense fallback={<p className="empty">{SCREEN.loading}</p>}>
+            {place === 'practise' && <PractisePage />}
+            {place === 'chart' && <ChartPage />}
+            {place === 'sheet' && <SheetPlace />}
+          </Suspense>
+        </Shield>
+      </main>
+      <Transport onBalance={panels.balance} onKeys={panels.keys} />
+    </>
+  );
 }

@@ -1,14 +1,13 @@
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from './desk-context';
 import { PLACES, usePlace } from './use-place';
-
-const THEMES = ['device', 'paper', 'night'] as const;
+import { useTheme } from './use-theme';
 
 /** Name, places, and what changes the look of the page. */
 export function Header(props: { readonly balanceOpen: boolean; readonly onBalance: () => void; readonly onKeys: () => void }) {
   const run = useRun();
   const place = usePlace();
-  const theme = useDesk((state) => state.preferences.theme);
+  const otherTheme = useTheme() === 'night' ? 'paper' : 'night';
   const view = useDesk((state) => state.settings.view);
   return (
     <header className="header">
@@ -26,35 +25,21 @@ export function Header(props: { readonly balanceOpen: boolean; readonly onBalanc
       <div className="header-right">
         <button
           type="button"
-          className="plain"
+          className="plain header-view"
           aria-pressed={view === 'staff'}
           onClick={() => run({ kind: 'set', settings: { view: view === 'grid' ? 'staff' : 'grid' } })}
         >
           {SCREEN.view.staff}
         </button>
-        <button type="button" className="plain" aria-expanded={props.balanceOpen} onClick={props.onBalance}>
+        <button type="button" className="plain header-balance" aria-expanded={props.balanceOpen} onClick={props.onBalance}>
           {SCREEN.balance}
         </button>
         <button type="button" className="plain keys-button" onClick={props.onKeys}>
           {SCREEN.shortcutsName}
         </button>
-        <label className="theme">
-          <span className="visually-hidden">{SCREEN.themeName}</span>
-          <select
-            className="plain"
-            value={theme}
-            onChange={(event) => {
-              const chosen = THEMES.find((name) => name === event.target.value);
-              if (chosen) run({ kind: 'prefer', preferences: { theme: chosen } });
-            }}
-          >
-            {THEMES.map((name) => (
-              <option key={name} value={name}>
-                {SCREEN.theme[name]}
-              </option>
-            ))}
-          </select>
-        </label>
+        <button type="button" className="plain" onClick={() => run({ kind: 'prefer', preferences: { theme: otherTheme } })}>
+          {SCREEN.theme[otherTheme]}
+        </button>
       </div>
     </header>
   );

@@ -1,14 +1,12 @@
 import { SCREEN } from '../../words/screen';
-import { useDesk, usePlaying, useRun } from './desk-context';
+import { useDesk, useRun } from './desk-context';
 
-/** What the page has to say once: another tab, records put aside, a setting that gave no music, and the caution about hands. Each has a way forward. */
+/** What the page has to say once: another tab, records put aside, a setting that gave no music. Each has a way forward. */
 export function Notices() {
   const run = useRun();
   const otherTab = useDesk((state) => state.otherTab);
   const putAside = useDesk((state) => state.putAside.length);
   const trouble = useDesk((state) => state.trouble);
-  const cautionSeen = useDesk((state) => state.preferences.cautionSeen);
-  const stopped = usePlaying((state) => state.transport.kind === 'stopped');
   return (
     <div className="notices" aria-live="polite">
       {otherTab && (
@@ -24,14 +22,6 @@ export function Notices() {
       )}
       {putAside > 0 && <p className="notice">{SCREEN.putAside(putAside)}</p>}
       {trouble !== null && <p className="notice">{SCREEN.trouble(trouble)}</p>}
-      {!cautionSeen && stopped && (
-        <p className="notice notice-quiet">
-          {SCREEN.caution}
-          <button type="button" className="plain" onClick={() => run({ kind: 'prefer', preferences: { cautionSeen: true } })}>
-            {SCREEN.cautionSeen}
-          </button>
-        </p>
-      )}
     </div>
   );
 }

@@ -2,16 +2,11 @@ import { useEffect } from 'react';
 import type { Desk } from '../../state/desk';
 import { inputMillis, type Level } from '../../vocabulary';
 
-/** What the keys open and close on the screen itself. */
-export interface ShortcutTargets {
-  readonly openList: () => void;
-}
-
 /**
  * Listens for the page's keys: Space plays or stops, single keys work while they are switched on, Page Up and Page Down always (pedals send them).
  * In text fields no key is taken. A button reached with Tab keeps its own Space; one that was clicked does not, so that Space still stops the music.
  */
-export function useShortcuts(desk: Desk, targets: ShortcutTargets): void {
+export function useShortcuts(desk: Desk, openList: () => void): void {
   useEffect(() => {
     let byPointer = true;
     const onPointer = (): void => {
@@ -24,7 +19,7 @@ export function useShortcuts(desk: Desk, targets: ShortcutTargets): void {
         if (!byPointer && hasOwnSpace(event.target)) return;
         event.preventDefault();
         if (!event.repeat) desk.run({ kind: 'play or stop' });
-      } else if (act(event, desk, targets)) event.preventDefault();
+      } else if (act(event, desk, openList)) event.preventDefault();
     };
     // A clicked button would still be pressed when Space goes up.
     const onKeyUp = (event: KeyboardEvent): void => {
@@ -38,10 +33,10 @@ export function useShortcuts(desk: Desk, targets: ShortcutTargets): void {
       window.removeEventListener('keydown', onKeyDown);
       window.removeEventListener('keyup', onKeyUp);
     };
-  }, [desk, targets]);
+  }, [desk, openList]);
 }
 
-function act(event: KeyboardEvent, desk: Desk, targets: ShortcutTargets): boolean {
+function act(event: KeyboardEvent, desk: Desk, openList: () => void): boolean {
   const { settings, preferences } = desk.desk.getState();
   if (event.key === 'PageDown' || event.key === 'PageUp') {
     desk.run({ kind: 'turn page', by: event.key === 'PageDown' ? 1 : -1 });
@@ -51,7 +46,7 @@ function act(event: KeyboardEvent, desk: Desk, targets: ShortcutTargets): boolea
   const step = preferences.tempoUnit === 'half' ? 1 : 0.5;
   switch (event.key) {
     case '?':
-      targets.openList();
+      openList();
       return true;
     case '-':
       desk.run({ kind: 'step tempo', by: -Math.max(1, step) });

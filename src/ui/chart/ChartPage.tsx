@@ -8,6 +8,8 @@ import { FaultList } from './FaultList';
 import { Shelf } from './Shelf';
 import './chart.css';
 
+/** Notices that stand at the section's own head. */
+const AT_SECTION: readonly string[] = ['odd section', 'section on the other side'];
 /** No notices, always the same value. */
 const NONE: readonly never[] = [];
 
@@ -29,9 +31,11 @@ export function ChartPage() {
       <div className={stale ? 'chart-read chart-stale' : 'chart-read'}>
         <h2>{SCREEN.asItSounds}</h2>
         <ul className="chart-notices">
-          {[...new Set(notices.map((notice) => noticeSentence(notice)))].slice(0, 12).map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
+          {[...new Set(notices.filter(({ code }) => !AT_SECTION.includes(code)).map((notice) => noticeSentence(notice)))]
+            .slice(0, 12)
+            .map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
         </ul>
         {form ? <BarsAsTheySound form={form} cursor={cursor} onStartAt={startAt} /> : <p>{SCREEN.noMusic}</p>}
       </div>

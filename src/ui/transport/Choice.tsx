@@ -6,11 +6,11 @@ export function Choice<Value extends string | number>(props: {
   readonly options: readonly { readonly value: Value; readonly label: string }[];
   readonly value: Value;
   readonly onChoose: (value: Value) => void;
-  readonly stacked?: boolean;
+  readonly loose?: boolean;
 }) {
   const group = useId();
   return (
-    <fieldset className={props.stacked ? 'choice choice-stacked' : 'choice'}>
+    <fieldset className={props.loose ? 'choice choice-loose' : 'choice'}>
       <legend>{props.name}</legend>
       <div className="choice-row">
         {props.options.map((option) => (

@@ -15,7 +15,7 @@ export function ClaveGroup() {
       <div className="group-row">
         <DirectionSwitch direction={direction} onExchange={() => run({ kind: 'exchange sides' })} />
         <Choice
-          name={SCREEN.clave}
+          name={SCREEN.kindName}
           value={kind}
           options={CLAVE_KINDS.map((value) => ({ value, label: SCREEN.kinds[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { kind: value } })}

@@ -12,6 +12,7 @@ export function FigureGroup() {
       <h3>{SCREEN.figure}</h3>
       <Choice
         name={SCREEN.level}
+        loose
         value={level}
         options={LEVELS.map((value) => ({ value, label: `${value} · ${LEVEL_WORDS[value]}` }))}
         onChoose={(value) => run({ kind: 'set', settings: { level: value } })}
@@ -27,9 +28,9 @@ export function FigureGroup() {
           {SCREEN.another}
         </button>
       </div>
-      <fieldset className="choice">
+      <fieldset className="choice choice-loose">
         <legend>{SCREEN.devices}</legend>
-        <div className="choice-row choice-loose">
+        <div className="choice-row">
           {DEVICES.map((device) => (
             <button
               key={device}

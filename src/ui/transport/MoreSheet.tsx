@@ -6,9 +6,15 @@ import { HandSwitches } from './HandSwitches';
 import { KeyGroup } from './KeyGroup';
 import { LoopGroup } from './LoopGroup';
 import { TempoGroup } from './TempoGroup';
+import { ViewGroup } from './ViewGroup';
 
 /** Everything that can be set for a chart, opened above the transport. It takes the focus and gives it back; Escape closes it. */
-export function MoreSheet(props: { readonly id: string; readonly onClose: () => void }) {
+export function MoreSheet(props: {
+  readonly id: string;
+  readonly onClose: () => void;
+  readonly onBalance: () => void;
+  readonly onKeys: () => void;
+}) {
   const sheet = useRef<HTMLElement>(null);
   const { onClose } = props;
   useEffect(() => {
@@ -41,6 +47,7 @@ export function MoreSheet(props: { readonly id: string; readonly onClose: () => 
         <LoopGroup />
         <FigureGroup />
         <KeyGroup />
+        <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
       </div>
       <p className="caution-line">{SCREEN.caution}</p>
     </section>

@@ -1,17 +1,19 @@
-import { useId, useState } from 'react';
+import { lazy, Suspense, useId, useState } from 'react';
 import { blockedWords, SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { Announcer } from './Announcer';
+import { Caution } from './Caution';
 import { DirectionSwitch } from './DirectionSwitch';
 import { HandSwitches } from './HandSwitches';
 import { LevelStepper } from './LevelStepper';
 import { LoopControl } from './LoopControl';
-import { MoreSheet } from './MoreSheet';
 import { TempoControl } from './TempoControl';
 import './transport.css';
 
+const MoreSheet = lazy(() => import('./MoreSheet').then((module) => ({ default: module.MoreSheet })));
+
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
-export function Transport() {
+export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void }) {
   const run = useRun();
   const stopped = usePlaying((state) => state.transport.kind === 'stopped');
   const blocked = usePlaying((state) => (state.sound.kind === 'blocked' ? state.sound.reason : null));
@@ -22,12 +24,15 @@ export function Transport() {
   return (
     <section className="transport" aria-label={SCREEN.transportName}>
       <Announcer />
+      <Caution />
       {blocked !== null && (
         <p className="transport-blocked" role="alert">
           {blockedWords(blocked)}
         </p>
       )}
-      {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} />}
+      <Suspense fallback={null}>
+        {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
+      </Suspense>
       <div className="transport-bar">
         <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
           {stopped ? SCREEN.play : SCREEN.stop}

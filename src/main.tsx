@@ -1,0 +1,62 @@
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import './ui/tokens.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { createFileSaver } from './device/file-saver';
+import { everyFrame } from './device/frames';
+import { browserStorageParts, createStorage } from './device/storage';
+import { createWakeLock } from './device/wake-lock';
+import { DEMO_BOOK } from './music/chart/demo-book';
+import { readQuickLine } from './music/chart/quick-line';
+import { readChart } from './music/chart/read';
+import { arrange } from './music/score';
+import { perform } from './performance/perform';
+import { createDesk } from './state/desk';
+import { AppFrame } from './ui/app/AppFrame';
+import { assert } from './vocabulary';
+
+/** The one place that builds engine, device and desk and joins them to the page. */
+async function start(page: Document): Promise<void> {
+  const desk = createDesk({
+    stages: { readChart, arrange, perform },
+    readQuickLine,
+    demos: DEMO_BOOK,
+    storage: createStorage(browserStorageParts()),
+    saver: createFileSaver(page),
+    midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
+    loadPlayer: async () => (await import('./audio/player')).createPlayer(),
+    everyFrame,
+    timer: {
+      after: (ms, action) => {
+        const timer = setTimeout(action, ms);
+        return () => clearTimeout(timer);
+      },
+    },
+    now: Date.now,
+    newId: () => crypto.randomUUID(),
+  });
+
+  const root = page.getElementById('page');
+  assert(root, 'index.html must hold an element with the id page');
+  await desk.restore();
+  createRoot(root).render(
+    <StrictMode>
+      <AppFrame desk={desk} />
+    </StrictMode>,
+  );
+
+  // What is typed is written when the page is left, hidden or closed, not only when typing pauses.
+  window.addEventListener('pagehide', () => void desk.flush());
+  page.addEventListener('visibilitychange', () => void desk.flush());
+
+  const wakeLock = createWakeLock(page, navigator.wakeLock);
+  desk.playing.subscribe((now, before) => {
+    if (now.transport.kind !== before.transport.kind) wakeLock.want(now.transport.kind !== 'stopped');
+  });
+
+  // The player is fetched once the page stands, so that the first press on Play finds it.
+  if ('requestIdleCallback' in window) window.requestIdleCallback(() => void desk.warm(), { timeout: 1000 });
+  else setTimeout(() => void desk.warm(), 200);
+}
+
+void start(document);

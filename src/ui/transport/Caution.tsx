@@ -1,0 +1,23 @@
+import { useEffect, useState } from 'react';
+import { SCREEN } from '../../words/screen';
+import { useDesk, usePlaying, useRun } from '../app/desk-context';
+
+/** One line about hands and arms, after the first stop of a visit and never while the music runs, until it has been understood once. */
+export function Caution() {
+  const run = useRun();
+  const seen = useDesk((state) => state.preferences.cautionSeen);
+  const stopped = usePlaying((state) => state.transport.kind === 'stopped');
+  const [played, setPlayed] = useState(false);
+  useEffect(() => {
+    if (!stopped) setPlayed(true);
+  }, [stopped]);
+  if (seen || !stopped || !played) return null;
+  return (
+    <p className="caution" role="status">
+      {SCREEN.caution}
+      <button type="button" className="plain" onClick={() => run({ kind: 'prefer', preferences: { cautionSeen: true } })}>
+        {SCREEN.cautionSeen}
+      </button>
+    </p>
+  );
+}

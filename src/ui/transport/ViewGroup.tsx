@@ -1,0 +1,28 @@
+import { SCREEN } from '../../words/screen';
+import { useDesk, useRun } from '../app/desk-context';
+import { Choice } from './Choice';
+
+/** What a narrow screen's header has no room for: the view, the balance and the list of keys. */
+export function ViewGroup(props: { readonly onBalance: () => void; readonly onKeys: () => void }) {
+  const run = useRun();
+  const view = useDesk((state) => state.settings.view);
+  return (
+    <section className="group more-view" aria-label={SCREEN.viewName}>
+      <h3>{SCREEN.viewName}</h3>
+      <Choice
+        name={SCREEN.viewName}
+        value={view}
+        options={(['grid', 'staff'] as const).map((value) => ({ value, label: SCREEN.view[value] }))}
+        onChoose={(value) => run({ kind: 'set', settings: { view: value } })}
+      />
+      <div className="group-row">
+        <button type="button" className="key" onClick={props.onBalance}>
+          {SCREEN.balance}
+        </button>
+        <button type="button" className="key" onClick={props.onKeys}>
+          {SCREEN.shortcutsName}
+        </button>
+      </div>
+    </section>
+  );
+}
