@@ -1,0 +1,268 @@
+import type { Desk, DeskSound } from '../../../../src/audio/desk';
+import { createDesk } from '../../../../src/audio/desk';
+import { loadBank, makeBank } from '../../../../src/audio/load-samples';
+import type { ScheduledSound } from '../../../../src/audio/look-ahead';
+import { startLookAhead } from '../../../../src/audio/look-ahead';
+import { createPlayer } from '../../../../src/audio/player';
+import type { InstrumentName } from '../../../../src/audio/sample-set';
+import { BASS_SAMPLES, DRUM_SAMPLES, INSTRUMENTS, PIANO_SAMPLES } from '../../../../src/audio/sample-set';
+import type { PartName } from '../../../../src/performance/performance';
+import type { Mix } from '../../../../src/state/ports';
+import { audioSeconds, halfNotesPerMinute } from '../../../../src/vocabulary';
+import { PLAYER_CONTRACT } from '../../../audio/player-contract';
+import { events, performanceOf } from '../../../performance/hand-made';
+import { montuno } from './montuno';
+
+const RATE = 48_000;
+const FOLDER = new URL('samples/', document.baseURI).href;
+
+/** The app's default balance (src/state/settings.ts), typed here so that a change there shows in the levels here. */
+function mixOf(muted: readonly PartName[] = [], more: Partial<Mix> = {}): Mix {
+  const part = (name: PartName, level: number) => ({ level, muted: muted.includes(name) });
+  return {
+    parts: {
+      'piano right': part('piano right', 0.8),
+      'piano left': part('piano left', 0.7),
+      bass: part('bass', 0.7),
+      clave: part('clave', 0.65),
+      pulse: part('pulse', 0.35),
+      percussion: part('percussion', 0.5),
+    },
+    ceiling: 0.7,
+    tuningCents: 0,
+    ...more,
+  };
+}
+
+const PARTS: readonly PartName[] = ['piano right', 'piano left', 'bass', 'clave', 'pulse', 'percussion'];
+const allBut = (...kept: readonly PartName[]) => PARTS.filter((part) => !kept.includes(part));
+
+type Sounds = 'recorded' | 'made' | 'impulse';
+
+async function fill(desk: Desk, context: BaseAudioContext, sounds: Sounds): Promise<void> {
+  const impulse = new AudioBuffer({ length: 64, numberOfChannels: 1, sampleRate: context.sampleRate });
+  impulse.getChannelData(0)[0] = 0.5;
+  for (const instrument of INSTRUMENTS) {
+    const loaded = sounds === 'recorded' ? await loadBank(instrument, FOLDER, (bytes) => context.decodeAudioData(bytes)) : null;
+    if (loaded?.kind === 'failed') throw new Error(`${loaded.file}: ${loaded.why}`);
+    if (loaded?.kind === 'loaded') desk.takeBank(instrument, loaded.bank);
+    else if (sounds === 'made') desk.takeBank(instrument, makeBank(instrument));
+    else desk.takeBank(instrument, [{ buffer: impulse, midi: instrument === 'drums' ? null : 60, drum: 'clave', velocity: 100 }]);
+  }
+}
+
+/** Renders what `schedule` asks of a desk; `at` are moments (seconds) at which `then` acts while it runs. */
+async function offline(
+  seconds: number,
+  sounds: Sounds,
+  mix: Mix,
+  schedule: (desk: Desk) => void,
+  acts: readonly { readonly at: number; readonly act: (desk: Desk) => void }[] = [],
+): Promise<Float32Array> {
+  const context = new OfflineAudioContext(1, Math.round(seconds * RATE), RATE);
+  const desk = createDesk(context);
+  await fill(desk, context, sounds);
+  desk.setMix(mix);
+  schedule(desk);
+  for (const { at, act } of acts)
+    void context.suspend(at).then(() => {
+      act(desk);
+      void context.resume();
+    });
+  return (await context.startRendering()).getChannelData(0);
+}
+
+/** Two cycles of a full band at a tempo, from 0.1 s. */
+function band(tempo: number) {
+  return (desk: Desk): number => {
+    const look = startLookAhead(
+      { performance: montuno(), fromTick: 0, tempo: halfNotesPerMinute(tempo), countInBars: 0 },
+      audioSeconds(0.1),
+    );
+    const sounds = look.advance(audioSeconds(0.1 + (8 * 60) / tempo));
+    for (const { event, at, seconds } of sounds) desk.start(event, at, seconds);
+    return sounds.length;
+  };
+}
+
+const peakOf = (frames: Float32Array) => frames.reduce((high, value) => Math.max(high, Math.abs(value)), 0);
+const rmsOf = (frames: Float32Array) => Math.sqrt(frames.reduce((sum, value) => sum + value * value, 0) / frames.length);
+const decibels = (value: number) => 20 * Math.log10(Math.max(value, 1e-9));
+const bytesOf = (frames: Float32Array): string => {
+  const bytes = new Uint8Array(frames.buffer, frames.byteOffset, frames.byteLength);
+  let text = '';
+  for (let index = 0; index < bytes.length; index += 32_768) text += String.fromCharCode(...bytes.subarray(index, index + 32_768));
+  return btoa(text);
+};
+
+const witnessed: ScheduledSound[] = [];
+const started: { readonly key: string; readonly at: number; readonly heardBy: number }[] = [];
+let player: ReturnType<typeof createPlayer> | null = null;
+const thePlayer = () => {
+  player ??= createPlayer({
+    witness: (sound) => {
+      witnessed.push(sound);
+      started.push({ key: sound.key, at: sound.at, heardBy: performance.now() });
+    },
+  });
+  return player;
+};
+const loop = () => performanceOf(2, events(...Array.from({ length: 16 }, (_, step) => ({ tick: step * 240 }))));
+const drum = (name: string, part: PartName = 'clave'): DeskSound => ({ part, midi: null, drum: name, velocity: 100 });
+
+/** What the specs call. */
+const bench = {
+  clauses: PLAYER_CONTRACT.map(({ title }) => title),
+
+  async clause(index: number): Promise<void> {
+    const from = witnessed.length;
+    const made = thePlayer();
+    await PLAYER_CONTRACT[index]?.check({
+      player: made,
+      wait: (seconds) => new Promise((resolve) => setTimeout(resolve, seconds * 1000)),
+      sounds: () => witnessed.slice(from),
+    });
+    made.stop();
+  },
+
+  /** Where each recording begins: the first frame above a fiftieth of its peak, in seconds; and its peak. */
+  async onsets(): Promise<{ file: string; onset: number; peak: number; seconds: number }[]> {
+    const decoder = new OfflineAudioContext(1, 1, RATE);
+    return Promise.all(
+      [...PIANO_SAMPLES, ...BASS_SAMPLES, ...DRUM_SAMPLES].map(async ({ file }) => {
+        const bytes = await (await fetch(new URL(file, FOLDER))).arrayBuffer();
+        const buffer = await decoder.decodeAudioData(bytes);
+        const frames = buffer.getChannelData(0);
+        const peak = peakOf(frames);
+        return {
+          file,
+          onset: frames.findIndex((value) => Math.abs(value) > peak / 50) / buffer.sampleRate,
+          peak,
+          seconds: buffer.duration,
+        };
+      }),
+    );
+  },
+
+  /** Frames at which impulses come out when sounded at these frames, as drums and as notes at their own pitch. */
+  async impulses(frames: readonly number[], midi: number | null, cents = 0): Promise<number[]> {
+    const out = await offline(2, 'impulse', mixOf([], { tuningCents: cents }), (desk) => {
+      for (const frame of frames)
+        desk.start({ part: 'piano right', midi, drum: midi === null ? 'clave' : null, velocity: 100 }, frame / RATE, 0.2);
+    });
+    return [...out.keys()].filter((index) => Math.abs(out[index] ?? 0) > 0.01);
+  },
+
+  /** Levels in dB of the whole band and of each part alone, with the app's default mix. */
+  async levels(sounds: Sounds, tempo: number): Promise<Record<string, { peak: number; rms: number }>> {
+    const result: Record<string, { peak: number; rms: number }> = {};
+    const seconds = 0.5 + (8 * 60) / tempo;
+    for (const part of ['all', ...PARTS] as const) {
+      const out = await offline(seconds, sounds, mixOf(part === 'all' ? [] : allBut(part)), (desk) => void band(tempo)(desk));
+      result[part] = { peak: decibels(peakOf(out)), rms: decibels(rmsOf(out)) };
+    }
+    return result;
+  },
+
+  async rendering(sounds: Sounds, tempo: number, kept: readonly PartName[] = PARTS): Promise<string> {
+    return bytesOf(await offline(0.5 + (8 * 60) / tempo, sounds, mixOf(allBut(...kept)), (desk) => void band(tempo)(desk)));
+  },
+
+  /** Stops the band at 1 s: what still sounds after 50 ms, and the steepest step between frames before and during the fade. */
+  async stopped(sounds: Sounds): Promise<{ before: number; after: number; steepestBefore: number; steepestDuring: number; left: number }> {
+    let left = -1;
+    const out = await offline(3, sounds, mixOf(), (desk) => void band(100)(desk), [
+      { at: 1, act: (desk) => desk.silence() },
+      {
+        at: 1.6,
+        act: (desk) => {
+          desk.tick();
+          left = desk.voices();
+        },
+      },
+    ]);
+    const stop = RATE;
+    const steepest = (from: number, to: number) => {
+      let high = 0;
+      for (let index = from; index < to; index += 1) high = Math.max(high, Math.abs((out[index] ?? 0) - (out[index - 1] ?? 0)));
+      return high;
+    };
+    return {
+      before: peakOf(out.subarray(stop - 9600, stop)),
+      after: peakOf(out.subarray(stop + 0.05 * RATE)),
+      steepestBefore: steepest(stop - 24_000, stop),
+      steepestDuring: steepest(stop, stop + 0.05 * RATE),
+      left,
+    };
+  },
+
+  /** A note held for 2 s with the tuning moved at 1 s: cycles counted in the half second before and after. */
+  async bent(cents: number): Promise<{ before: number; after: number }> {
+    const out = await offline(
+      2,
+      'made',
+      mixOf(),
+      (desk) => desk.start({ part: 'piano right', midi: 60, drum: null, velocity: 100 }, 0.1, 2),
+      [{ at: 0.9, act: (desk) => desk.setMix(mixOf([], { tuningCents: cents })) }],
+    );
+    return { before: frequency(out.subarray(0.3 * RATE, 0.8 * RATE)), after: frequency(out.subarray(1 * RATE, 1.5 * RATE)) };
+  },
+
+  /** A stroke of clave while muted, and the count-in's while muted. */
+  async muted(): Promise<{ part: number; countIn: number }> {
+    const render = (aside?: 'count-in') =>
+      offline(1, 'made', mixOf(['clave']), (desk) => desk.start(drum('clave'), 0.2, 0.1, aside)).then((out) =>
+        peakOf(out.subarray(0.15 * RATE)),
+      );
+    return { part: await render(), countIn: await render('count-in') };
+  },
+
+  /** Far too many strokes at once, to see the ceiling hold. */
+  async overload(): Promise<number> {
+    const out = await offline(1.5, 'recorded', mixOf([], { ceiling: 1 }), (desk) => {
+      for (let voice = 0; voice < 60; voice += 1)
+        desk.start({ part: 'piano right', midi: 48 + voice / 2, drum: null, velocity: 127 }, 0.2, 1);
+    });
+    return peakOf(out);
+  },
+
+  play(): void {
+    thePlayer().play({ performance: loop(), fromTick: 0, tempo: halfNotesPerMinute(100), countInBars: 0 });
+  },
+  prepare(): void {
+    thePlayer();
+  },
+  stop: () => thePlayer().stop(),
+  touch: () => thePlayer().sound([60, 67], 90),
+  states: () => ({
+    sound: thePlayer().soundState(),
+    transport: thePlayer().transportState().kind,
+    sounds: witnessed.length,
+    heard: thePlayer().heard()?.tick ?? null,
+  }),
+  /** How far ahead of now the last sound that was handed over lies, in seconds. */
+  reach(): number {
+    const last = witnessed.at(-1);
+    const first = started[0];
+    return last === undefined || first === undefined ? 0 : last.at - first.at - (performance.now() - first.heardBy) / 1000;
+  },
+};
+
+function frequency(frames: Float32Array): number {
+  // The fundamental's rising crossings of a heavily smoothed wave.
+  let smooth = 0;
+  let last = 0;
+  const crossings: number[] = [];
+  for (let index = 0; index < frames.length; index += 1) {
+    smooth += ((frames[index] ?? 0) - smooth) * 0.02;
+    if (last < 0 && smooth >= 0) crossings.push(index - smooth / (smooth - last));
+    last = smooth;
+  }
+  return ((crossings.length - 1) * RATE) / ((crossings.at(-1) ?? 0) - (crossings[0] ?? 0));
+}
+
+export type Bench = typeof bench;
+export type { InstrumentName };
+
+Object.assign(window, { bench });
+if (location.hash === '#at-once') bench.play();
