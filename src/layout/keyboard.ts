@@ -4,7 +4,7 @@
  */
 import type { Score } from '../music/score';
 import type { Degree, PianoStroke } from '../vocabulary';
-import { motionWords, shapeWords } from '../words/grid';
+import { list, motionWords, noteLetter, shapeWords } from '../words/grid';
 
 /** One key of the keyboard, in units of the drawing. */
 export interface Key {
@@ -45,7 +45,8 @@ export function keyboardAround(midi: readonly number[]): Keyboard {
 
 const isWhite = (midi: number): boolean => WHITE.has(((midi % 12) + 12) % 12);
 const whiteAt = (midi: number, step: 1 | -1): number => (isWhite(midi) ? midi : midi + step);
-const whitesBetween = (low: number, high: number): number => Array.from({ length: high - low + 1 }, (_, at) => low + at).filter(isWhite).length;
+const whitesBetween = (low: number, high: number): number =>
+  Array.from({ length: high - low + 1 }, (_, at) => low + at).filter(isWhite).length;
 
 /** What both hands strike at one moment. */
 export interface HandShape {
@@ -79,11 +80,19 @@ export function handShapes(score: Score): readonly HandShape[] {
     const kind = stroke?.role === 'inner' ? 'inner' : 'outer';
     const before = stroke ? last[kind] : null;
     if (stroke) last[kind] = stroke;
-    return { tick, right: stroke?.midi ?? [], left: low?.midi ?? [], words: wordsOf(stroke), leftWords: wordsOf(low), ...motion(before, stroke) };
+    return {
+      tick,
+      right: stroke?.midi ?? [],
+      left: low?.midi ?? [],
+      words: wordsOf(stroke),
+      leftWords: low ? list(low.names.map(noteLetter)) : '',
+      ...motion(before, stroke),
+    };
   });
 }
 
-const byTick = (strokes: readonly PianoStroke[]): ReadonlyMap<number, PianoStroke> => new Map(strokes.map((stroke) => [stroke.tick, stroke]));
+const byTick = (strokes: readonly PianoStroke[]): ReadonlyMap<number, PianoStroke> =>
+  new Map(strokes.map((stroke) => [stroke.tick, stroke]));
 
 function wordsOf(stroke: PianoStroke | undefined): string {
   if (!stroke) return '';
@@ -95,13 +104,23 @@ function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pi
   if (!before || !stroke) return { stays: [], moves: [], motion: '' };
   const stays = stroke.midi.filter((note) => before.midi.includes(note));
   const free = before.midi.filter((note) => !stays.includes(note));
-  const moves = stroke.midi.filter((note) => !stays.includes(note)).flatMap((to) => {
-    const from = nearest(free, to);
-    return from === null ? [] : [{ from, to }];
-  });
+  const moves = stroke.midi
+    .filter((note) => !stays.includes(note))
+    .flatMap((to) => {
+      const from = nearest(free, to);
+      return from === null ? [] : [{ from, to }];
+    });
   const names = stroke.names.filter((_, at) => stays.includes(stroke.midi[at] ?? -1));
   const octave = stroke.role === 'octave';
-  return { stays, moves, motion: motionWords(octave ? names.slice(0, 1) : names, moves.map(({ from, to }) => to - from), octave ? 1 : stroke.midi.length) };
+  return {
+    stays,
+    moves,
+    motion: motionWords(
+      octave ? names.slice(0, 1) : names,
+      moves.map(({ from, to }) => to - from),
+      octave ? 1 : stroke.midi.length,
+    ),
+  };
 }
 
 function nearest(notes: readonly number[], to: number): number | null {

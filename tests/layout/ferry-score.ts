@@ -136,14 +136,15 @@ export function ferryScore(typed: readonly TypedBar[] = FERRY, direction: Direct
     for (const [step, kind, early] of CELLS[bar.side].filter(([at]) => at < bar.ticks / 240)) {
       const wanted = next?.chords[0]?.symbol ?? symbol;
       const ahead = early && SHAPES[wanted] !== undefined && next !== undefined;
+      const rings = early && next?.side === 3;
       const shape = SHAPES[ahead ? wanted : symbol];
       if (!shape) continue;
       const names = kind === 'o' ? [`${shape.octave}5`, `${shape.octave}6`] : shape.inner;
       const degrees: Degree[] = kind === 'o' ? [shape.degree, shape.degree] : ['b3', '5'];
       const common = {
         tick: bar.tick + step * 240,
-        durationTicks: early ? 480 : 240,
-        soundingTicks: early ? 480 : 180,
+        durationTicks: rings ? 480 : 240,
+        soundingTicks: rings ? 480 : early ? 240 : 180,
         velocity: 96,
         chord: ahead ? wanted : symbol,
         leadTicks: ahead ? 240 : 0,

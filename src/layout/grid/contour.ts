@@ -17,21 +17,23 @@ export interface ContourScale {
   readonly lane: Lane;
 }
 
-/** Height of the blocks at the ends of a bracket, and of a bead. */
+/** Height of the named block at the lower end of a bracket, and of a bead. */
 export const BLOCK = 32;
-const LARGEST_STEP = 26;
+/** Height of the cap at its upper end. */
+export const CAP = 13;
+const LARGEST_STEP = 34;
 
 /** True for a stroke that carries the outer line. */
 export const isOuter = (stroke: PianoStroke): boolean => stroke.role === 'octave' || stroke.role === 'chord' || stroke.role === 'single';
 
 /** The scale for the panels of one card, given those of the whole form: the form's own middle where its range allows a clear scale, else the card's. */
 export function contourScale(card: readonly Panel[], form: readonly Panel[], lane: Lane): ContourScale {
-  const bracket = Math.min(150, Math.max(86, lane.height * 0.56));
-  const room = lane.height - bracket - BLOCK - 4;
+  const bracket = Math.min(150, Math.max(72, lane.height * 0.48));
+  const room = lane.height - bracket - (BLOCK + CAP) / 2 - 4;
   const whole = rangeOf(form);
   const own = rangeOf(card);
   const wide = room / Math.max(2, whole.high - whole.low);
-  const range = wide >= 12 ? whole : own;
+  const range = wide >= 14 ? whole : own;
   const outer = Math.min(LARGEST_STEP, room / Math.max(2, range.high - range.low));
   return { bracket, outer, middle: (range.low + range.high) / 2, lane };
 }
@@ -44,15 +46,16 @@ function rangeOf(panels: readonly Panel[]): { readonly low: number; readonly hig
 
 /** Where the lower end of an outer stroke is drawn (centre of its block). */
 export function outerY(scale: ContourScale, midi: number): number {
-  const middle = scale.lane.top + (scale.lane.height + scale.bracket) / 2;
-  return held(scale, middle - (midi - scale.middle) * scale.outer);
+  return held(scale, standing(scale) - (midi - scale.middle) * scale.outer);
 }
 
 /** Where an inner note is drawn. */
 export function innerY(scale: ContourScale, midi: number): number {
-  const middle = scale.lane.top + (scale.lane.height + scale.bracket) / 2;
-  return held(scale, middle - ((midi - scale.middle) * scale.bracket) / 12);
+  return held(scale, standing(scale) - ((midi - scale.middle) * scale.bracket) / 12);
 }
+
+/** Where the lower end stands for the middle note, so that bracket, block and cap lie in the lane's middle. */
+const standing = (scale: ContourScale): number => scale.lane.top + (scale.lane.height + scale.bracket - (BLOCK - CAP) / 2) / 2;
 
 const held = (scale: ContourScale, y: number): number =>
   Math.min(scale.lane.top + scale.lane.height - BLOCK / 2, Math.max(scale.lane.top + BLOCK / 2, y));

@@ -23,9 +23,9 @@ export interface Frame {
 export const PANEL_WIDTH = 624;
 
 /** Lane heights; the right hand takes what is left, within its own bounds. */
-const WIDE = { side: 54, chords: 56, count: 34, clave: 36, left: 62, bass: 48 };
-const STACKED = { side: 42, chords: 50, count: 32, clave: 32, left: 54, bass: 44 };
-const RIGHT = { least: 128, most: 300 };
+const WIDE = { side: 52, chords: 53, count: 32, clave: 36, left: 50, bass: 44 };
+const STACKED = { side: 40, chords: 50, count: 31, clave: 33, left: 48, bass: 42 };
+const RIGHT = { least: 132, most: 340 };
 
 /** A frame as near to `height` as the lanes allow. */
 export function frameOf(stacked: boolean, height: number): Frame {
@@ -58,6 +58,9 @@ export function frameOf(stacked: boolean, height: number): Frame {
 
 /** The least height a frame can have. */
 export const leastHeight = (stacked: boolean): number => frameOf(stacked, 0).height;
+
+/** The height of a lane's middle. */
+export const middleOf = (frame: Frame, lane: LaneName): number => frame.lanes[lane].top + frame.lanes[lane].height / 2;
 
 /** Width of a cell: eight to the panel in 4/4, six in 6/8. */
 export const cellWidth = (frame: Frame, fullSteps: number): number => frame.width / fullSteps;

@@ -47,8 +47,16 @@ export function CardView(props: CardViewProps) {
     event.stopPropagation();
   };
   return (
-    // biome-ignore lint/a11y/useFocusableInteractive: its cells take the focus, as the grid pattern asks
-    <div className="card now-card" role="grid" aria-label={GRID_WORDS.gridName(GRID_WORDS.bars(card.fromBar, card.toBar))} aria-describedby="grid-keys" data-loop={props.inLoop || undefined} data-panels={card.panels.length} onKeyDown={onKeyDown}>
+    // biome-ignore lint/a11y/useSemanticElements: the drawing inside is no table
+    <div
+      className="card now-card"
+      role="grid"
+      aria-label={GRID_WORDS.gridName(GRID_WORDS.bars(card.fromBar, card.toBar))}
+      aria-describedby="grid-keys"
+      data-loop={props.inLoop || undefined}
+      data-panels={card.panels.length}
+      onKeyDown={onKeyDown}
+    >
       <div className="panels" role="presentation" ref={rows}>
         {card.panels.map((panel, at) => (
           <PanelView
@@ -78,11 +86,11 @@ function cardBoxes(grid: StepGrid, card: Card, frame: Frame): readonly PanelBoxe
   const range = { low: Math.min(...lows, 127), high: Math.max(...lows, 0) };
   const first = form.findIndex((panel) => panel.bar.tick === grid.fromTick);
   const last = form.findIndex((panel) => panel.bar.tick + panel.bar.ticks === grid.toTick);
-  return card.panels.map((panel, at) => {
+  return card.panels.map((panel) => {
     const here = panel.bar.index;
     const before = (grid.closed && here === first ? form[last] : form[here - 1]) ?? null;
     const after = (grid.closed && here === last ? form[first] : form[here + 1]) ?? null;
-    return panelBoxes(panel, frame, scale, range, { before, after }, frame.stacked || at === 0);
+    return panelBoxes(panel, frame, scale, range, { before, after });
   });
 }
 

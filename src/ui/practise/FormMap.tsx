@@ -34,7 +34,6 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
   const last = run.toBar - 1;
   const tabBlock = grid.sections.flatMap((section) => section.blocks).find((block) => block.card === card);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: arrow keys move between its buttons, as in a toolbar
     <nav className="form-map" aria-label={GRID_WORDS.mapName} ref={map} onKeyDown={onKeyDown}>
       {grid.sections.map((section) => (
         <div key={section.fromBar} className="map-section" data-odd={section.odd || undefined} data-other={section.otherSide || undefined}>
@@ -43,7 +42,14 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
           </div>
           <div className="map-blocks">
             {section.blocks.map((block) => (
-              <div key={block.fromBar} className="map-block" data-card={block.card} data-from={block.fromBar} data-to={block.toBar} data-bars={block.toBar - block.fromBar}>
+              <div
+                key={block.fromBar}
+                className="map-block"
+                data-card={block.card}
+                data-from={block.fromBar}
+                data-to={block.toBar}
+                data-bars={block.toBar - block.fromBar}
+              >
                 {first >= block.fromBar && first < block.toBar && <span className="loop-handle from" {...handle('from')} />}
                 <button
                   type="button"

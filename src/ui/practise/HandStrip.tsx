@@ -16,22 +16,33 @@ export const HandStrip = memo(function HandStrip({ keyboard, strip }: HandStripP
   const ordered = [...keyboard.keys].sort((one, other) => Number(one.black) - Number(other.black));
   return (
     <section className="hand-strip" ref={strip} aria-hidden="true">
-      <svg viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`} preserveAspectRatio="xMidYMid meet">
+      <svg aria-hidden="true" viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`} preserveAspectRatio="xMidYMid meet">
         {ordered.map((key) => (
-          <rect key={key.midi} className={key.black ? 'black-key' : 'white-key'} x={key.x} y={0} width={key.width} height={key.black ? BLACK_HEIGHT : WHITE_HEIGHT} rx={key.black ? 3 : 0} />
+          <rect
+            key={key.midi}
+            className={key.black ? 'black-key' : 'white-key'}
+            x={key.x}
+            y={0}
+            width={key.width}
+            height={key.black ? BLACK_HEIGHT : WHITE_HEIGHT}
+            rx={key.black ? 3 : 0}
+          />
         ))}
         {ordered.map((key) => {
           const x = key.x + key.width / 2;
-          const y = key.black ? 46 : 88;
+          const y = key.black ? 48 : 93;
           return (
             <g key={key.midi} data-midi={key.midi} data-x={x} data-y={y} className={key.black ? 'key on-black' : 'key'}>
               <rect className="left-next" x={x - 13} y={y - 13} width={26} height={26} rx={3} />
               <rect className="left-now" x={x - 13} y={y - 13} width={26} height={26} rx={3} />
               <circle className="right-next" cx={x} cy={y} r={14} />
               <circle className="right-now" cx={x} cy={y} r={14} />
-              <text className="stays" x={x} y={key.black ? 22 : 66} textAnchor="middle" fontSize={16}>
-                {GRID_WORDS.stays}
-              </text>
+              <g className="stays">
+                <rect x={x - 20} y={y - 34} width={40} height={17} rx={4} />
+                <text x={x} y={y - 21} textAnchor="middle" fontSize={15}>
+                  {GRID_WORDS.stays}
+                </text>
+              </g>
             </g>
           );
         })}

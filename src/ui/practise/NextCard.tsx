@@ -1,10 +1,10 @@
 import { memo } from 'react';
 import type { Card } from '../../layout/grid/cards';
 import { nextBoxes } from '../../layout/grid/next-boxes';
-import { GRID_WORDS, barName, sideName } from '../../words/grid';
+import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
-import { diamond } from './PanelDrawing';
+import { ChordDrawing, diamond } from './PanelDrawing';
 
 export interface NextCardProps {
   readonly card: Card;
@@ -15,42 +15,67 @@ export interface NextCardProps {
 /** The whole next card, small: its chords where they are played, the count with the clave in it, and the notes of the octaves. */
 export const NextCard = memo(function NextCard({ card, narrow, onStartAt }: NextCardProps) {
   return (
-    <section className="card next-card" aria-label={GRID_WORDS.nextName(GRID_WORDS.bars(card.fromBar, card.toBar))} data-panels={card.panels.length}>
+    <section
+      className="card next-card"
+      aria-label={GRID_WORDS.nextName(GRID_WORDS.bars(card.fromBar, card.toBar))}
+      data-panels={card.panels.length}
+    >
       {card.panels.map((panel, at) => {
-        const boxes = nextBoxes(panel, narrow, at === 0);
+        const boxes = nextBoxes(panel, narrow);
         return (
-          // biome-ignore lint/a11y/useKeyWithClickEvents: by keyboard the next card is reached through the grid and the map
-          <div key={panel.bar.index} className="panel" data-side={panel.side} onClick={() => onStartAt(panel.bar.index)}>
-            <div className="panel-ground" aria-hidden="true">
+          <button
+            key={panel.bar.index}
+            type="button"
+            className="panel"
+            data-side={panel.side}
+            aria-label={GRID_WORDS.startAt(panel.bar.index + 1, panel.side)}
+            onClick={() => onStartAt(panel.bar.index)}
+          >
+            <span className="panel-ground">
               {panel.sides.map((run) => (
-                <i key={run.from} data-side={run.side} style={{ left: `${(run.from / panel.fullSteps) * 100}%`, width: `${((run.to - run.from) / panel.fullSteps) * 100}%` }} />
+                <i
+                  key={run.from}
+                  data-side={run.side}
+                  style={{ left: `${(run.from / panel.fullSteps) * 100}%`, width: `${((run.to - run.from) / panel.fullSteps) * 100}%` }}
+                />
               ))}
-            </div>
-            <div className="panel-head">
+            </span>
+            <span className="panel-head">
               <span className="side-name">{sideName(panel.side)}</span>
               <span className="bar-name">
                 {barName(panel.bar.index + 1)}
                 {panel.sectionBar === 1 && <b> · {panel.bar.section}</b>}
               </span>
               {at === 0 && sayingOf(card) && <span className="saying">{sayingOf(card)}</span>}
-            </div>
+            </span>
             <svg className="panel-drawing" viewBox={`0 0 ${boxes.width} ${boxes.height}`} aria-hidden="true">
               {boxes.counts.slice(1).map((count) => (
-                <line key={count.x} className={count.strong ? 'beat-line' : 'step-line'} x1={count.x - boxes.cell / 2} x2={count.x - boxes.cell / 2} y1={boxes.rule} y2={boxes.height} />
+                <line
+                  key={count.x}
+                  className={count.strong ? 'beat-line' : 'step-line'}
+                  x1={count.x - boxes.cell / 2}
+                  x2={count.x - boxes.cell / 2}
+                  y1={boxes.rule}
+                  y2={boxes.height}
+                />
               ))}
               {boxes.diamonds.map(({ x, y, radius }) => (
                 <path key={x} className="diamond" d={diamond(x, y, radius)} />
               ))}
               {boxes.counts.map((count) => (
-                <text key={count.x} className={`count${count.strong ? ' strong' : ''}${count.clave ? ' struck' : ''}`} x={count.x} y={count.y} fontSize={count.size} textAnchor="middle">
+                <text
+                  key={count.x}
+                  className={`count${count.strong ? ' strong' : ''}${count.clave ? ' struck' : ''}`}
+                  x={count.x}
+                  y={count.y}
+                  fontSize={count.size}
+                  textAnchor="middle"
+                >
                   {count.text}
                 </text>
               ))}
-              {boxes.chords.map(({ mark, lettering, tie }) => (
-                <g key={`${mark.step} ${mark.kind}`}>
-                  {tie && <path className="chord-tie" d={`M${tie.from.x} ${tie.from.y}Q${(tie.from.x + tie.to.x) / 2} ${tie.from.y + 14} ${tie.to.x} ${tie.to.y}`} />}
-                  <Lettered line={lettering} className={`chord ${mark.kind}`} />
-                </g>
+              {boxes.chords.map((chord) => (
+                <ChordDrawing key={`${chord.mark.step} ${chord.mark.kind}`} chord={chord} />
               ))}
               {boxes.inner.map(({ x, y }) => (
                 <circle key={x} className="inner-dot" cx={x} cy={y} r={boxes.cell * 0.09} />
@@ -67,7 +92,7 @@ export const NextCard = memo(function NextCard({ card, narrow, onStartAt }: Next
                 </text>
               )}
             </svg>
-          </div>
+          </button>
         );
       })}
     </section>

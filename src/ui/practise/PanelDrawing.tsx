@@ -1,6 +1,8 @@
 import type { Panel } from '../../layout/grid/cards';
-import type { BassBox, ChordBox, HandBox, PanelBoxes } from '../../layout/grid/panel-boxes';
-import { TICKS_PER_STEP, type Stroke } from '../../vocabulary';
+import type { ChordBox } from '../../layout/grid/chord-places';
+import type { BassBox, HandBox } from '../../layout/grid/hand-boxes';
+import type { PanelBoxes } from '../../layout/grid/panel-boxes';
+import { type Stroke, TICKS_PER_STEP } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
 import { Lettered } from './Lettered';
 
@@ -21,17 +23,31 @@ export function PanelDrawing({ panel, boxes, selected }: PanelDrawingProps) {
   return (
     <svg className="panel-drawing" viewBox={`0 ${top} ${width} ${height - top}`} aria-hidden="true">
       {lines.map((step) => (
-        <line key={step} className={step % strong === 0 ? 'beat-line' : 'step-line'} x1={step * cell} x2={step * cell} y1={lanes.count.top} y2={height} />
+        <line
+          key={step}
+          className={step % strong === 0 ? 'beat-line' : 'step-line'}
+          x1={step * cell}
+          x2={step * cell}
+          y1={lanes.count.top}
+          y2={height}
+        />
       ))}
       {boxes.diamonds.map(({ x, y }) => (
         <line key={x} className="hairline" x1={x} x2={x} y1={y} y2={height} />
       ))}
       {boxes.line.length > 1 && <polyline className="octave-line" points={boxes.line.map(({ x, y }) => `${x},${y}`).join(' ')} />}
       {boxes.chords.map((chord) => (
-        <ChordDrawing key={`${chord.mark.step} ${chord.mark.kind}`} chord={chord} width={width} />
+        <ChordDrawing key={`${chord.mark.step} ${chord.mark.kind}`} chord={chord} />
       ))}
       {panel.counts.map((count) => (
-        <text key={count.step} className={count.strong ? 'count strong' : 'count'} x={(count.step + 0.5) * cell} y={countBase + frame.type.count * 0.36} fontSize={count.strong ? frame.type.count * 1.18 : frame.type.count} textAnchor="middle">
+        <text
+          key={count.step}
+          className={count.strong ? 'count strong' : 'count'}
+          x={(count.step + 0.5) * cell}
+          y={countBase + frame.type.count * 0.36}
+          fontSize={count.strong ? frame.type.count * 1.18 : frame.type.count}
+          textAnchor="middle"
+        >
           {count.text}
         </text>
       ))}
@@ -56,7 +72,8 @@ export function PanelDrawing({ panel, boxes, selected }: PanelDrawingProps) {
 }
 
 /** A diamond around a point. */
-export const diamond = (x: number, y: number, radius: number): string => `M${x} ${y - radius}l${radius} ${radius}l${-radius} ${radius}l${-radius} ${-radius}z`;
+export const diamond = (x: number, y: number, radius: number): string =>
+  `M${x} ${y - radius}l${radius} ${radius}l${-radius} ${radius}l${-radius} ${-radius}z`;
 
 /** The ticks between which a mark is lit; at least a whole step, so that a short note is seen. */
 function lit(panel: Panel, step: number, steps: number) {
@@ -64,12 +81,18 @@ function lit(panel: Panel, step: number, steps: number) {
   return { 'data-from': from, 'data-to': from + Math.max(1, steps) * TICKS_PER_STEP };
 }
 
-function ChordDrawing({ chord, width }: { readonly chord: ChordBox; readonly width: number }) {
-  const { tie } = chord;
+/** A chord symbol with its tie. */
+export function ChordDrawing({ chord }: { readonly chord: ChordBox }) {
+  const { tie, mark, lettering } = chord;
   return (
     <>
-      {tie && <path className="chord-tie" d={`M${tie.from.x} ${tie.from.y}Q${(tie.from.x + Math.min(tie.to.x, width + 30)) / 2} ${tie.from.y + 16} ${tie.to.x} ${tie.to.y}`} />}
-      <Lettered line={chord.lettering} className={`chord ${chord.mark.kind}`} />
+      {tie && (
+        <path
+          className="chord-tie"
+          d={`M${tie.from.x} ${tie.from.y}Q${(tie.from.x + tie.to.x) / 2} ${tie.from.y + tie.dip} ${tie.to.x} ${tie.to.y}`}
+        />
+      )}
+      <Lettered line={lettering} className={`chord ${mark.kind}`} />
     </>
   );
 }
@@ -85,10 +108,16 @@ interface HandDrawingProps {
 function HandDrawing({ hand, panel, className, selected, radius }: HandDrawingProps) {
   const { mark, stem } = hand;
   return (
-    <g className={className} data-role={mark.stroke.role} data-selected={mark.stroke === selected || undefined} {...lit(panel, mark.step, mark.steps)}>
+    <g
+      className={className}
+      data-role={mark.stroke.role}
+      data-selected={mark.stroke === selected || undefined}
+      {...lit(panel, mark.step, mark.steps)}
+    >
       {hand.tails.map((tail) => (
         <rect key={tail.y} className="tail" {...tail} rx={5} />
       ))}
+      {hand.cap && <rect className="cap" {...hand.cap} rx={4} />}
       {stem && <line className="stem" x1={hand.centre} x2={hand.centre} y1={stem.top} y2={stem.bottom} />}
       {hand.blocks.map(({ lettering, ...box }) => (
         <g key={box.y}>
@@ -113,7 +142,12 @@ function BassDrawing({ bass, panel, selected }: { readonly bass: BassBox; readon
   const right = bass.flatRight ? 0 : round;
   const d = `M${box.x + left} ${box.y}H${box.x + box.width - right}a${right} ${round} 0 0 1 0 ${box.height}H${box.x + left}a${left} ${round} 0 0 1 0 ${-box.height}z`;
   return (
-    <g className="bass" data-first={mark.stroke.firstPassOnly || undefined} data-selected={mark.stroke === selected || undefined} {...lit(panel, mark.step, mark.steps)}>
+    <g
+      className="bass"
+      data-first={mark.stroke.firstPassOnly || undefined}
+      data-selected={mark.stroke === selected || undefined}
+      {...lit(panel, mark.step, mark.steps)}
+    >
       <path className="pill" d={bass.flatRight && bass.flatLeft ? `M${box.x} ${box.y}h${box.width}v${box.height}h${-box.width}z` : d} />
       {bass.lettering && <Lettered line={bass.lettering} className="bass-name" />}
     </g>

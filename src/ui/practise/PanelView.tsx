@@ -1,8 +1,8 @@
-import { memo, type MouseEvent, type ReactNode } from 'react';
+import { type MouseEvent, memo, type ReactNode } from 'react';
 import type { Cell, Panel } from '../../layout/grid/cards';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { Stroke } from '../../vocabulary';
-import { GRID_WORDS, barName, sideName } from '../../words/grid';
+import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { PanelDrawing } from './PanelDrawing';
 import { laneAt, strokeAt } from './touch';
 
@@ -21,7 +21,17 @@ export interface PanelViewProps {
 }
 
 /** One side of the clave: its name, its lanes, and over them the cells that are touched and named. */
-export const PanelView = memo(function PanelView({ panel, boxes, saying, selected, tabStep, onCell, onStartAt, onStroke, staff }: PanelViewProps) {
+export const PanelView = memo(function PanelView({
+  panel,
+  boxes,
+  saying,
+  selected,
+  tabStep,
+  onCell,
+  onStartAt,
+  onStroke,
+  staff,
+}: PanelViewProps) {
   const { bar, side } = panel;
   const touch = (event: MouseEvent<HTMLElement>, cell: Cell) => {
     onCell(bar.index, cell.step);
@@ -34,16 +44,38 @@ export const PanelView = memo(function PanelView({ panel, boxes, saying, selecte
     }
   };
   return (
+    // biome-ignore lint/a11y/useSemanticElements: the drawing inside is no table
     // biome-ignore lint/a11y/useFocusableInteractive: the cells take the focus, not the row
-    <div className="panel" role="row" data-side={side} data-tick={bar.tick} data-ticks={bar.ticks} data-steps={panel.steps} data-full={panel.fullSteps}>
+    <div
+      className="panel"
+      role="row"
+      data-side={side}
+      data-tick={bar.tick}
+      data-ticks={bar.ticks}
+      data-steps={panel.steps}
+      data-full={panel.fullSteps}
+    >
       <div className="panel-ground" aria-hidden="true">
         {panel.sides.map((run) => (
-          <i key={run.from} data-side={run.side} style={{ left: `${(run.from / panel.fullSteps) * 100}%`, width: `${((run.to - run.from) / panel.fullSteps) * 100}%` }} />
+          <i
+            key={run.from}
+            data-side={run.side}
+            style={{ left: `${(run.from / panel.fullSteps) * 100}%`, width: `${((run.to - run.from) / panel.fullSteps) * 100}%` }}
+          />
         ))}
       </div>
       <div className="now-column" style={{ width: `${100 / panel.fullSteps}%` }} aria-hidden="true" />
+      <div className="now-line" aria-hidden="true" />
+      {/* biome-ignore lint/a11y/useSemanticElements: the drawing below is no table */}
       {/* biome-ignore lint/a11y/useFocusableInteractive: by keyboard a bar is started from its cells */}
-      <div className="panel-head" role="rowheader" style={{ height: `${(boxes.frame.lanes.side.height / boxes.frame.width) * 100}cqw` }} onClick={() => onStartAt(bar.index)} title={GRID_WORDS.startAt(bar.index + 1, side)}>
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: by keyboard a bar is started from its cells */}
+      <div
+        className="panel-head"
+        role="rowheader"
+        style={{ height: `${(boxes.frame.lanes.side.height / boxes.frame.width) * 100}cqw` }}
+        onClick={() => onStartAt(bar.index)}
+        title={GRID_WORDS.startAt(bar.index + 1, side)}
+      >
         <span className="side-name">{sideName(side)}</span>
         <span className="pips" aria-hidden="true">
           {'◆'.repeat(side)}
@@ -55,9 +87,10 @@ export const PanelView = memo(function PanelView({ panel, boxes, saying, selecte
         {saying && <span className="saying">{saying}</span>}
       </div>
       {staff ?? <PanelDrawing panel={panel} boxes={boxes} selected={selected} />}
-      <div className="now-line" aria-hidden="true" />
       <div className="cells" role="presentation" style={{ top: `${(boxes.frame.lanes.chords.top / boxes.frame.width) * 100}cqw` }}>
         {panel.cells.map((cell) => (
+          // biome-ignore lint/a11y/useSemanticElements: the drawing below is no table
+          // biome-ignore lint/a11y/useKeyWithClickEvents: the grid around it answers the keys
           <div
             key={cell.step}
             role="gridcell"
@@ -68,7 +101,6 @@ export const PanelView = memo(function PanelView({ panel, boxes, saying, selecte
             tabIndex={tabStep === cell.step ? 0 : -1}
             style={{ width: `${100 / panel.fullSteps}%` }}
             onClick={(event) => touch(event, cell)}
-            onKeyDown={undefined}
           />
         ))}
       </div>

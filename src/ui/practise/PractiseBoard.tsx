@@ -4,8 +4,8 @@ import { keyboardAround, shapeAt } from '../../layout/keyboard';
 import type { Score } from '../../music/score';
 import type { Stroke } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
-import { boardRoom } from './board-room';
 import type { PractiseBoardProps } from './board-props';
+import { boardRoom } from './board-room';
 import { CardView } from './CardView';
 import { FormMap } from './FormMap';
 import { followPlayhead, type PlayheadView } from './follow-playhead';
@@ -41,7 +41,10 @@ export function PractiseBoard(props: PractiseBoardProps) {
   const next = nextCard(gridOf(props.score), shownCard);
   const room = boardRoom(size, props.strip !== false);
   const frame = useMemo(() => frameOf(room.stacked, room.nowUnits), [room.stacked, room.nowUnits]);
-  const keyboard = useMemo(() => keyboardAround([...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke) => stroke.midi)), [score]);
+  const keyboard = useMemo(
+    () => keyboardAround([...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke) => stroke.midi)),
+    [score],
+  );
 
   useEffect(() => setPlace((before) => (before.bar === cursorBar ? before : { bar: cursorBar, step: 0 })), [cursorBar]);
   useEffect(() => {
@@ -109,7 +112,13 @@ export function PractiseBoard(props: PractiseBoardProps) {
   };
   if (!card) return <section className="practise" ref={root} />;
   return (
-    <section className="practise" ref={root} aria-label={props.score.title} data-stacked={room.stacked || undefined} data-playing={playing || undefined}>
+    <section
+      className="practise"
+      ref={root}
+      aria-label={props.score.title}
+      data-stacked={room.stacked || undefined}
+      data-playing={playing || undefined}
+    >
       <div className="practise-top">
         {props.children}
         <FormMap grid={grid} card={shownCard} loop={loop} onStartAt={onStartAt} onLoop={props.onLoop} />

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import type { Performance, PartName } from '../../performance/performance';
 import type { Score } from '../../music/score';
+import type { PartName, Performance } from '../../performance/performance';
 import type { Heard } from '../../state/ports';
 import type { Stroke } from '../../vocabulary';
 

@@ -12,11 +12,10 @@ export interface BoardRoom {
 /** Below this width panels stack. */
 const STACK_BELOW_PX = 700;
 /** Heights in CSS px of what is around the sounding card; they match `practise.css`. */
-const TOP_PX = 66;
 const GAP_PX = 8;
 /** Next card in units (heading and drawing), and the hand strip in px. */
-const NEXT_UNITS = { wide: 128 + 38, narrow: 192 + 56 };
-const STRIP_PX = { wide: 104, narrow: 64 };
+const NEXT_UNITS = { wide: 128 + 38, narrow: 190 + 56 };
+const STRIP_PX = { wide: 98, narrow: 64 };
 
 /** Shares the height: the next card is whole, the strip has its place, the sounding card takes the rest, never less than it needs. */
 export function boardRoom(size: BoardSize, strip: boolean): BoardRoom {
@@ -24,7 +23,7 @@ export function boardRoom(size: BoardSize, strip: boolean): BoardRoom {
   const kind = stacked ? 'narrow' : 'wide';
   const pairScale = size.width / (2 * PANEL_WIDTH);
   const scale = stacked ? size.width / PANEL_WIDTH : pairScale;
-  const others = TOP_PX + NEXT_UNITS[kind] * pairScale + (strip ? STRIP_PX[kind] + GAP_PX : 0) + 2 * GAP_PX;
+  const others = size.top + GAP_PX + NEXT_UNITS[kind] * pairScale + (strip ? STRIP_PX[kind] + GAP_PX : 0) + 2 * GAP_PX;
   const units = (size.height - others) / scale / (stacked ? 2 : 1);
   return { stacked, nowUnits: Math.max(leastHeight(stacked), Math.round(units)) };
 }

@@ -21,7 +21,14 @@ export interface PlayheadView {
 
 interface Marks {
   readonly version: number;
-  readonly panels: readonly { readonly element: HTMLElement; readonly column: HTMLElement | null; readonly line: HTMLElement | null; readonly tick: number; readonly ticks: number; readonly full: number }[];
+  readonly panels: readonly {
+    readonly element: HTMLElement;
+    readonly column: HTMLElement | null;
+    readonly line: HTMLElement | null;
+    readonly tick: number;
+    readonly ticks: number;
+    readonly full: number;
+  }[];
   readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number }[];
   readonly strip: HTMLElement | null;
   readonly countIn: HTMLElement | null;
@@ -50,12 +57,18 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
   function paint(heard: Heard | null, now: PlayheadView): void {
     const counting = heard?.countIn ?? null;
     say(marks.countIn, counting === null ? '' : String(Math.ceil(counting)));
-    if (!heard) return dark(marks);
+    if (!heard) {
+      dark(marks);
+      return;
+    }
     const score = now.scoreOf(heard);
     const grid = now.gridOf(score);
     const card = cardAt(grid, heard.tick);
     if (card !== null && (card !== now.shown.card || score !== now.shown.score)) now.onShow(score, card);
-    if (counting !== null) return dark(marks);
+    if (counting !== null) {
+      dark(marks);
+      return;
+    }
     for (const panel of marks.panels) column(panel, heard.tick, calm.matches);
     for (const light of marks.lights) {
       const on = heard.tick >= light.from && heard.tick < light.to && (light.from >= grid.fromTick || heard.pass > 0);
@@ -66,7 +79,8 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
       shape = -2;
     }
     const held = shapeAt(shapes, heard.tick, score.closed && heard.pass > 0);
-    if (held !== shape && marks.strip) lightStrip(marks.strip, shapes[held] ?? null, shapes[held + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
+    if (held !== shape && marks.strip)
+      lightStrip(marks.strip, shapes[held] ?? null, shapes[held + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
     shape = held;
   }
 
@@ -115,7 +129,11 @@ function lookUp(root: HTMLElement, version: number): Marks {
       ticks: number(element, 'ticks'),
       full: number(element, 'full'),
     })),
-    lights: [...root.querySelectorAll<SVGElement>('.now-card svg [data-from]')].map((element) => ({ element, from: number(element, 'from'), to: number(element, 'to') })),
+    lights: [...root.querySelectorAll<SVGElement>('.now-card svg [data-from]')].map((element) => ({
+      element,
+      from: number(element, 'from'),
+      to: number(element, 'to'),
+    })),
     strip: root.querySelector<HTMLElement>('.hand-strip'),
     countIn: root.querySelector<HTMLElement>('.count-in'),
   };

@@ -4,7 +4,7 @@ import { GRID_WORDS } from '../../words/grid';
 /** Lights the keys of the hand strip and sets its words, without React: called once a stroke while playing. */
 export function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape | null): void {
   for (const key of strip.querySelectorAll<SVGGElement>('g[data-midi]')) {
-    const midi = Number(key.dataset['midi']);
+    const midi = Number(key.dataset.midi);
     mark(key, 'data-right', now?.right.includes(midi), next?.right.includes(midi));
     mark(key, 'data-left', now?.left.includes(midi), next?.left.includes(midi));
     key.toggleAttribute('data-stays', next?.stays.includes(midi) ?? false);
@@ -35,7 +35,7 @@ function say(strip: HTMLElement, name: string, words: string): void {
 function arrowBetween(strip: HTMLElement, from: number, to: number): string {
   const place = (midi: number) => {
     const key = strip.querySelector<SVGGElement>(`g[data-midi="${midi}"]`);
-    return key ? { x: Number(key.dataset['x']), y: Number(key.dataset['y']) } : null;
+    return key ? { x: Number(key.dataset.x), y: Number(key.dataset.y) } : null;
   };
   const start = place(from);
   const end = place(to);

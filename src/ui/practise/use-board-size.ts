@@ -5,10 +5,12 @@ export interface BoardSize {
   readonly width: number;
   /** Height between the top of the board and the transport. */
   readonly height: number;
+  /** Height of the row above the cards: title and map. */
+  readonly top: number;
 }
 
 /** Before the first measure, and where nothing can be measured. */
-const UNMEASURED: BoardSize = { width: 1240, height: 700 };
+const UNMEASURED: BoardSize = { width: 1240, height: 700, top: 60 };
 const TRANSPORT_PX = 100;
 
 /** The room the board has: measured when it changes, never per frame. */
@@ -24,7 +26,11 @@ export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize {
       const width = box.width - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
       const transport = Number.parseFloat(style.getPropertyValue('--transport-height')) || TRANSPORT_PX;
       const height = Math.round(window.innerHeight - (box.top + window.scrollY) - transport);
-      setSize((before) => (Math.abs(before.width - width) < 1 && Math.abs(before.height - height) < 1 ? before : { width, height }));
+      const top = Math.round(element.firstElementChild?.getBoundingClientRect().height ?? 0);
+      setSize((before) => {
+        const same = Math.abs(before.width - width) < 1 && before.height === height && before.top === top;
+        return same ? before : { width, height, top };
+      });
     };
     measure();
     const observer = typeof ResizeObserver === 'function' ? new ResizeObserver(measure) : null;

@@ -5,7 +5,10 @@ import { stepGrid } from '../../layout/step-grid';
 import type { Score } from '../../music/score';
 
 /** Grids and hand shapes by the identity of their score: worked out once for each score that is drawn or heard. */
-export function useDrawnScores(whole: Score | undefined): { readonly gridOf: (score: Score) => StepGrid; readonly shapesOf: (score: Score) => readonly HandShape[] } {
+export function useDrawnScores(whole: Score | undefined): {
+  readonly gridOf: (score: Score) => StepGrid;
+  readonly shapesOf: (score: Score) => readonly HandShape[];
+} {
   return useMemo(() => {
     const grids = new WeakMap<Score, StepGrid>();
     const shapes = new WeakMap<Score, readonly HandShape[]>();
@@ -17,7 +20,8 @@ export function useDrawnScores(whole: Score | undefined): { readonly gridOf: (sc
 }
 
 /** The whole form belongs to a score only when both come from forms of the same length and direction. */
-const fits = (whole: Score | undefined, score: Score): whole is Score => whole !== undefined && whole.form.bars.length === score.form.bars.length && whole.clave.direction === score.clave.direction;
+const fits = (whole: Score | undefined, score: Score): whole is Score =>
+  whole !== undefined && whole.form.bars.length === score.form.bars.length && whole.clave.direction === score.clave.direction;
 
 function kept<Value>(store: WeakMap<Score, Value>, score: Score, make: () => Value): Value {
   const before = store.get(score);

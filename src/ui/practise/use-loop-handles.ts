@@ -30,7 +30,8 @@ export function useLoopHandles(grid: StepGrid, loop: BarRun | null, onLoop: (fro
     'aria-valuenow': end === 'from' ? run.fromBar + 1 : run.toBar,
     'aria-valuetext': GRID_WORDS.bars(end === 'from' ? run.fromBar : run.toBar - 1, end === 'from' ? run.fromBar + 1 : run.toBar),
     onKeyDown: (event: KeyboardEvent) => {
-      const step = event.key === 'ArrowRight' || event.key === 'ArrowUp' ? 1 : event.key === 'ArrowLeft' || event.key === 'ArrowDown' ? -1 : 0;
+      const step =
+        event.key === 'ArrowRight' || event.key === 'ArrowUp' ? 1 : event.key === 'ArrowLeft' || event.key === 'ArrowDown' ? -1 : 0;
       if (step === 0) return;
       event.preventDefault();
       event.stopPropagation();
@@ -61,8 +62,10 @@ const endBarOfCard = (grid: StepGrid, bar: number): number => grid.cards[grid.ca
 
 function cardUnder(x: number): number | null {
   const blocks = [...document.querySelectorAll<HTMLElement>('.map-block')];
-  const near = blocks.map((block) => ({ block, box: block.getBoundingClientRect() })).sort((one, other) => distance(one.box, x) - distance(other.box, x))[0];
-  const card = near?.block.dataset['card'];
+  const near = blocks
+    .map((block) => ({ block, box: block.getBoundingClientRect() }))
+    .sort((one, other) => distance(one.box, x) - distance(other.box, x))[0];
+  const card = near?.block.dataset.card;
   return card === undefined ? null : Number(card);
 }
 

@@ -8,9 +8,9 @@ export function useTradedPlaces(rows: RefObject<HTMLElement | null>, direction: 
   const last = useRef<{ direction: Direction; places: Map<string, { left: number; top: number }> }>({ direction, places: new Map() });
   useLayoutEffect(() => {
     const panels = [...(rows.current?.children ?? [])].filter((child) => child instanceof HTMLElement);
-    const places = new Map(panels.map((panel) => [panel.dataset['side'] ?? '', { left: panel.offsetLeft, top: panel.offsetTop }]));
+    const places = new Map(panels.map((panel) => [panel.dataset.side ?? '', { left: panel.offsetLeft, top: panel.offsetTop }]));
     const traded = last.current.direction !== direction && !matchMedia('(prefers-reduced-motion: reduce)').matches;
-    if (traded) for (const panel of panels) slide(panel, last.current.places.get(panel.dataset['side'] ?? ''));
+    if (traded) for (const panel of panels) slide(panel, last.current.places.get(panel.dataset.side ?? ''));
     last.current = { direction, places };
   });
 }

@@ -1,0 +1,118 @@
+import type { BassStroke, PianoStroke } from '../../vocabulary';
+import { noteLetter } from '../../words/grid';
+import type { NoteMark } from './cards';
+import type { Lettering } from './chord-places';
+import { BLOCK, CAP, type ContourScale, innerY, isOuter, outerY, spread } from './contour';
+import { type Frame, middleOf } from './frame';
+import { fittedLine } from './type-run';
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+export type NamedBox = Box & { readonly lettering: Lettering };
+
+/** A stroke of the piano: named blocks (outer notes), a cap (the upper end of an octave), beads (inner notes), tails (what rings on). */
+export interface HandBox {
+  readonly mark: NoteMark<PianoStroke>;
+  readonly centre: number;
+  readonly blocks: readonly NamedBox[];
+  readonly cap: Box | null;
+  readonly stem: { readonly top: number; readonly bottom: number } | null;
+  readonly beads: readonly NamedBox[];
+  readonly tails: readonly Box[];
+}
+
+/** A bass note as a pill, flat at an end where it comes from or goes to another panel; its name stands where it is struck. */
+export interface BassBox {
+  readonly mark: NoteMark<BassStroke>;
+  readonly box: Box;
+  readonly flatLeft: boolean;
+  readonly flatRight: boolean;
+  readonly lettering: Lettering | null;
+}
+
+/** Half the width of a cap, and of the narrowest block. */
+const HALF = 22;
+/** From the middle of capitals to their baseline, as a share of the type size. */
+const TO_BASELINE = 0.345;
+
+/** A right-hand stroke in its lane. An octave is a bracket of one height; other notes stand at heights of their own. */
+export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, scale: ContourScale): HandBox {
+  const { stroke } = mark;
+  const centre = (mark.step + 0.5) * cell;
+  const low = stroke.midi[0] ?? 60;
+  const high = stroke.midi.at(-1) ?? low;
+  const outer = isOuter(stroke);
+  const octave = outer && high - low >= 12;
+  const lowY = outer ? outerY(scale, low) : innerY(scale, low);
+  const rise = (midi: number) => (scale.bracket * (midi - low)) / 12;
+  const highY = octave ? lowY - rise(high) : lowY;
+  const inside = stroke.midi
+    .map((midi, at) => ({ midi, name: stroke.names[at] ?? '' }))
+    .filter(({ midi }) => !outer || (midi !== low && !(octave && midi === high)));
+  const heights = spread(
+    inside.map(({ midi }) => (outer ? lowY - rise(midi) : innerY(scale, midi))),
+    BLOCK,
+  );
+  const name = (y: number, text: string) => named(centre, y, BLOCK - 2, noteLetter(text), frame.type.note, 46);
+  const struck = !mark.ringsIn;
+  return {
+    mark,
+    centre,
+    blocks: outer && struck ? [name(lowY, stroke.names[0] ?? '')] : [],
+    cap: octave && struck ? { x: centre - HALF, y: highY - CAP / 2, width: 2 * HALF, height: CAP } : null,
+    stem: octave && struck ? { top: highY, bottom: lowY } : null,
+    beads: struck ? inside.map((note, at) => name(heights[at] ?? lowY, note.name)) : [],
+    tails: tails(mark, cell, octave ? [highY, lowY] : outer ? [lowY] : heights),
+  };
+}
+
+/** The lowest and highest note that the left hand has at its bottom. */
+export interface LeftRange {
+  readonly low: number;
+  readonly high: number;
+}
+
+const CHIP = 34;
+
+/** A left-hand stroke in its own lane: its lowest note gives the height, its names stand in one chip. */
+export function leftBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, range: LeftRange): HandBox {
+  const centre = (mark.step + 0.5) * cell;
+  const slope = Math.min(4, (frame.lanes.left.height - CHIP - 4) / Math.max(1, range.high - range.low));
+  const low = mark.stroke.midi[0] ?? range.low;
+  const y = middleOf(frame, 'left') - (low - (range.low + range.high) / 2) * slope;
+  const letters = [...new Set(mark.stroke.names.map(noteLetter))].join(' ');
+  const blocks = mark.ringsIn ? [] : [named(centre, y, CHIP, letters, frame.type.note, cell - 18)];
+  return { mark, centre, blocks, cap: null, stem: null, beads: [], tails: tails(mark, cell, [y]) };
+}
+
+/** A bass note from where it is struck to where it ends. */
+export function bassBox(mark: NoteMark<BassStroke>, cell: number, frame: Frame): BassBox {
+  const lane = frame.lanes.bass;
+  const from = mark.ringsIn ? 0 : mark.step * cell + 6;
+  const end = (mark.step + mark.steps) * cell;
+  const to = mark.ringsOut ? Math.min(end, frame.width) : end - 6;
+  const box = { x: from, y: lane.top + 3, width: Math.max(10, to - from), height: lane.height - 9 };
+  const silent = mark.ringsIn && (box.width < cell || !frame.stacked);
+  const line = fittedLine(noteLetter(mark.stroke.names[0] ?? ''), frame.type.note, Math.max(20, box.width - 20), 14);
+  const lettering = silent ? null : { ...line, x: from + 16, y: box.y + box.height / 2 + line.size * TO_BASELINE };
+  return { mark, box, flatLeft: mark.ringsIn, flatRight: mark.ringsOut, lettering };
+}
+
+function named(centre: number, y: number, height: number, text: string, size: number, room: number): NamedBox {
+  const line = fittedLine(text, size, room, size * 0.7);
+  const width = Math.max(2 * HALF, line.width + 14);
+  const lettering = { ...line, x: centre - line.width / 2, y: y + line.size * TO_BASELINE };
+  return { x: centre - width / 2, y: y - height / 2, width, height, lettering };
+}
+
+/** What rings on after a stroke of more than a step, and what rings in from the panel before. */
+function tails(mark: NoteMark, cell: number, heights: readonly number[]): readonly Box[] {
+  if (mark.steps <= 1 && !mark.ringsIn) return [];
+  const from = Math.max(0, (mark.step + 0.5) * cell);
+  const to = Math.max(from + 4, (mark.step + mark.steps) * cell - 10);
+  return heights.map((y) => ({ x: from, y: y - 5, width: to - from, height: 10 }));
+}
