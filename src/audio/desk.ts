@@ -50,8 +50,8 @@ const CHANNEL_GAIN: Readonly<Record<Channel, number>> = {
   'piano right': 1.5,
   'piano left': 1.2,
   bass: 1.2,
-  clave: 0.9,
-  pulse: 0.5,
+  clave: 1.1,
+  pulse: 0.8,
   percussion: 0.8,
   'count-in': 0.6,
   touch: 1.1,
@@ -75,7 +75,9 @@ export function createDesk(native: BaseAudioContext): Desk {
   setContext(context);
   const gate = new Gain({ context, gain: 1 });
   const loudness = new Gain({ context, gain: 0.7 });
-  const ceiling = new WaveShaper({ context, mapping: ceilingCurve() });
+  const ceiling = new WaveShaper({ context });
+  // Handed to the constructor, the curve would wait for the context to run, and the first sounds would miss it.
+  ceiling.curve = ceilingCurve();
   const sum = new Gain({ context, gain: 1 / CEILING_INPUT });
   sum.chain(ceiling, loudness, gate);
   gate.connect(native.destination as never);

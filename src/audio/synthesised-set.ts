@@ -15,7 +15,7 @@ interface Partial {
 }
 
 /** Peaks that match the recordings' (see `sample-set.ts`), so that the balance stays when files arrive. */
-const PIANO_PEAK = 0.16;
+const PIANO_PEAK = 0.11;
 const BASS_PEAK = 0.28;
 
 /** A struck string at a MIDI pitch: stretched partials that die the faster the higher they are, and a short knock. */

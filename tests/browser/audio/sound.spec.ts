@@ -138,6 +138,9 @@ test('music asked for without a gesture waits, says so, and begins at the next t
   await page.waitForTimeout(1500);
   await page.locator('#press').click();
   await expect.poll(async () => (await states(page)).transport).toBe('playing');
+  const history = await page.evaluate(() => window.bench.history());
+  expect(history.map(({ kind }) => kind)).toEqual(expect.arrayContaining(['starting', 'blocked', 'running']));
+  expect(history.find(({ kind }) => kind === 'blocked')).toEqual({ kind: 'blocked', reason: 'the browser waits for a touch or a key' });
   expect((await states(page)).sound).toMatchObject({ kind: 'running' });
   expect(errors).toEqual([]);
 });

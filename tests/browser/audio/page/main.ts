@@ -7,7 +7,7 @@ import { createPlayer } from '../../../../src/audio/player';
 import type { InstrumentName } from '../../../../src/audio/sample-set';
 import { BASS_SAMPLES, DRUM_SAMPLES, INSTRUMENTS, PIANO_SAMPLES } from '../../../../src/audio/sample-set';
 import type { PartName } from '../../../../src/performance/performance';
-import type { Mix } from '../../../../src/state/ports';
+import type { Mix, SoundState } from '../../../../src/state/ports';
 import { audioSeconds, halfNotesPerMinute } from '../../../../src/vocabulary';
 import { PLAYER_CONTRACT } from '../../../audio/player-contract';
 import { events, performanceOf } from '../../../performance/hand-made';
@@ -98,14 +98,18 @@ const bytesOf = (frames: Float32Array): string => {
 const witnessed: ScheduledSound[] = [];
 const started: { readonly key: string; readonly at: number; readonly heardBy: number }[] = [];
 let player: ReturnType<typeof createPlayer> | null = null;
+const soundHistory: SoundState[] = [];
 const thePlayer = () => {
-  player ??= createPlayer({
+  if (player !== null) return player;
+  const made = createPlayer({
     witness: (sound) => {
       witnessed.push(sound);
       started.push({ key: sound.key, at: sound.at, heardBy: performance.now() });
     },
   });
-  return player;
+  made.onChange(() => soundHistory.push(made.soundState()));
+  player = made;
+  return made;
 };
 const loop = () => performanceOf(2, events(...Array.from({ length: 16 }, (_, step) => ({ tick: step * 240 }))));
 const drum = (name: string, part: PartName = 'clave'): DeskSound => ({ part, midi: null, drum: name, velocity: 100 });
@@ -240,6 +244,8 @@ const bench = {
     sounds: witnessed.length,
     heard: thePlayer().heard()?.tick ?? null,
   }),
+  /** Every state of the sound since the page was opened. */
+  history: () => soundHistory,
   /** How far ahead of now the last sound that was handed over lies, in seconds. */
   reach(): number {
     const last = witnessed.at(-1);
