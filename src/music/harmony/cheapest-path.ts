@@ -2,10 +2,10 @@
  * The cheapest way through a row of layers, one candidate from each: dynamic programming, exact.
  *
  * Costs are whole numbers, so sums are exact and ties are real; of equally cheap ways the one whose candidates stand earlier
- * in their lists wins, compared from the last layer backwards.
+ * in their lists wins, compared from the last layer backwards (in a ring, from the layer before the cut).
  *
  * A closed row also pays for the step from the last layer back to the first. Trying every first candidate would multiply the
- * work, so first candidates are tried in the order of what they cost at least (the open row from them on), and a try is given
+ * work, so the ring is cut where there are fewest candidates, and these are tried in the order of what they cost at least (the open row from them on), and a try is given
  * up as soon as it can no longer beat the best one found.
  */
 export interface Layers<Candidate> {
@@ -27,31 +27,50 @@ export function cheapestPath<Candidate>({ layers, cost, step, closed }: Layers<C
 } {
   const count = layers.length;
   if (count === 0) return { choice: [], cost: 0 };
-  const unary = layers.map((layer, index) => {
+  layers.forEach((layer, index) => {
     if (layer.length === 0) throw new Error(`layer ${index} has no candidate`);
-    return layer.map((candidate) => cost(candidate, index));
   });
+  // A ring can be cut anywhere: the cut with the fewest candidates leaves the fewest starts to try.
+  const cut = closed ? fewest(layers) : 0;
+  const ring = layers.map((_, index) => (index + cut) % count);
+  const at = (index: number): readonly Candidate[] => layers[ring[index] ?? 0] ?? [];
+  const unary = ring.map((layer) => Float64Array.from(layers[layer] ?? [], (candidate) => cost(candidate, layer)));
   const matrices = stepMatrices(step);
-  const steps = layers.map((layer, index) => {
-    const before = index === 0 ? (closed ? layers[count - 1] : undefined) : layers[index - 1];
-    return before ? matrices(before, layer) : [];
-  });
+  const steps = ring.map((_, index) => (index > 0 || closed ? matrices(at((index + count - 1) % count), at(index)) : NO_STEPS));
   const rest = costToEnd(unary, steps);
-  const first = unary[0] ?? [];
-  if (!closed || count === 1) return follow(unary, steps, undefined, rest, Number.POSITIVE_INFINITY, closed) ?? { choice: [], cost: 0 };
-  const order = first
-    .map((own, index) => ({ index, least: own + (rest[0]?.[index] ?? 0) }))
-    .sort((a, b) => a.least - b.least || a.index - b.index);
-  let best: { choice: number[]; cost: number } | undefined;
-  for (const { index, least } of order) {
-    if (best && least >= best.cost) break;
-    const found = follow(unary, steps, index, rest, best?.cost ?? Number.POSITIVE_INFINITY, true);
-    if (found && (!best || found.cost < best.cost)) best = found;
-  }
-  return best ?? { choice: [], cost: 0 };
+  const found =
+    closed && count > 1 ? cheapestRing(unary, steps, rest) : follow(unary, steps, undefined, rest, Number.POSITIVE_INFINITY, closed);
+  const choice: number[] = [];
+  found?.choice.forEach((chosen, index) => {
+    choice[ring[index] ?? 0] = chosen;
+  });
+  return { choice, cost: found?.cost ?? 0 };
 }
 
-type Steps = Int32Array | readonly number[];
+type Costs = Float64Array;
+type Steps = Int32Array;
+interface Way {
+  readonly choice: number[];
+  readonly cost: number;
+}
+
+const NO_STEPS: Steps = new Int32Array();
+
+function fewest(layers: readonly (readonly unknown[])[]): number {
+  return layers.reduce((best, layer, index) => (layer.length < (layers[best]?.length ?? 0) ? index : best), 0);
+}
+
+function cheapestRing(unary: readonly Costs[], steps: readonly Steps[], rest: readonly Costs[]): Way | undefined {
+  const order = Array.from(unary[0] ?? [], (own, index) => ({ index, least: own + (rest[0]?.[index] ?? 0) })).sort(
+    (a, b) => a.least - b.least || a.index - b.index,
+  );
+  let best: Way | undefined;
+  for (const { index, least } of order) {
+    if (best && least >= best.cost) break;
+    best = follow(unary, steps, index, rest, best?.cost ?? Number.POSITIVE_INFINITY, true) ?? best;
+  }
+  return best;
+}
 
 /** Costs from every candidate of one layer to every candidate of another; the same two lists are worked out once. */
 function stepMatrices<Candidate>(
@@ -72,17 +91,18 @@ function stepMatrices<Candidate>(
 }
 
 /** For every candidate, the least that the layers after it cost on an open way. */
-function costToEnd(unary: readonly (readonly number[])[], steps: readonly Steps[]): number[][] {
-  const rest: number[][] = unary.map((layer) => layer.map(() => 0));
+function costToEnd(unary: readonly Costs[], steps: readonly Steps[]): Costs[] {
+  const rest = unary.map((layer) => new Float64Array(layer.length));
   for (let layer = unary.length - 2; layer >= 0; layer--) {
-    const next = unary[layer + 1] ?? [];
-    const matrix = steps[layer + 1] ?? [];
-    const after = rest[layer + 1] ?? [];
-    const here = rest[layer] ?? [];
+    const next = unary[layer + 1] as Costs;
+    const matrix = steps[layer + 1] as Steps;
+    const after = rest[layer + 1] as Costs;
+    const here = rest[layer] as Costs;
+    const width = next.length;
     for (let from = 0; from < here.length; from++) {
       let least = Number.POSITIVE_INFINITY;
-      for (let to = 0; to < next.length; to++) {
-        const sum = (matrix[from * next.length + to] ?? 0) + (next[to] ?? 0) + (after[to] ?? 0);
+      for (let to = 0; to < width; to++) {
+        const sum = (matrix[from * width + to] as number) + (next[to] as number) + (after[to] as number);
         if (sum < least) least = sum;
       }
       here[from] = least;
@@ -91,29 +111,30 @@ function costToEnd(unary: readonly (readonly number[])[], steps: readonly Steps[
   return rest;
 }
 
-/** The cheapest way from `start` (or from anywhere), leaving out whatever cannot come in under `limit`. */
+/** The cheapest way from `start` (or from anywhere), leaving out whatever cannot come in under `limit`; undefined when nothing can. */
 function follow(
-  unary: readonly (readonly number[])[],
+  unary: readonly Costs[],
   steps: readonly Steps[],
   start: number | undefined,
-  rest: readonly (readonly number[])[],
+  rest: readonly Costs[],
   limit: number,
   closed: boolean,
-): { choice: number[]; cost: number } | undefined {
+): Way | undefined {
   const came: Int32Array[] = [];
-  let sums = (unary[0] ?? []).map((own, index) => (start === undefined || index === start ? own : Number.POSITIVE_INFINITY));
+  let sums = (unary[0] as Costs).map((own, index) => (start === undefined || index === start ? own : Number.POSITIVE_INFINITY));
   for (let layer = 1; layer < unary.length; layer++) {
-    const own = unary[layer] ?? [];
-    const matrix = steps[layer] ?? [];
-    const toEnd = rest[layer] ?? [];
-    const from = new Int32Array(own.length);
-    const next: number[] = own.map(() => Number.POSITIVE_INFINITY);
+    const own = unary[layer] as Costs;
+    const matrix = steps[layer] as Steps;
+    const toEnd = rest[layer] as Costs;
+    const width = own.length;
+    const from = new Int32Array(width);
+    const next = new Float64Array(width).fill(Number.POSITIVE_INFINITY);
     for (let before = 0; before < sums.length; before++) {
-      const sum = sums[before] ?? 0;
+      const sum = sums[before] as number;
       if (sum === Number.POSITIVE_INFINITY) continue;
-      for (let to = 0; to < own.length; to++) {
-        const total = sum + (matrix[before * own.length + to] ?? 0) + (own[to] ?? 0);
-        if (total < (next[to] ?? 0) && total + (toEnd[to] ?? 0) < limit) {
+      for (let to = 0; to < width; to++) {
+        const total = sum + (matrix[before * width + to] as number) + (own[to] as number);
+        if (total < (next[to] as number) && total + (toEnd[to] as number) < limit) {
           next[to] = total;
           from[to] = before;
         }
@@ -122,19 +143,20 @@ function follow(
     came.push(from);
     sums = next;
   }
-  const width = (unary[0] ?? []).length;
-  let best = Number.POSITIVE_INFINITY;
+  const width = (unary[0] as Costs).length;
+  let best = limit;
   let end = -1;
   for (let index = 0; index < sums.length; index++) {
-    const back = closed ? ((steps[0] ?? [])[index * width + (start ?? index)] ?? 0) : 0;
-    const total = (sums[index] ?? 0) + back;
-    if (total < best && total < limit) {
+    const back = closed ? (steps[0]?.[index * width + (start ?? index)] ?? 0) : 0;
+    const total = (sums[index] as number) + back;
+    if (total < best) {
       best = total;
       end = index;
     }
   }
   if (end < 0) return undefined;
-  const choice = [end];
-  for (let layer = came.length - 1; layer >= 0; layer--) choice.unshift((came[layer] ?? new Int32Array())[choice[0] ?? 0] ?? 0);
+  const choice = new Array<number>(unary.length);
+  choice[unary.length - 1] = end;
+  for (let layer = unary.length - 1; layer > 0; layer--) choice[layer - 1] = came[layer - 1]?.[choice[layer] ?? 0] ?? 0;
   return { choice, cost: best };
 }

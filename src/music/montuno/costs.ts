@@ -17,6 +17,8 @@ export const COSTS = {
   besideOctave: 3,
   /** A missing third or seventh (or sixth): the chord does not tell which it is. */
   missingTelling: 70,
+  /** Inner notes that cost this much more than the best ones over the same octave are not offered to the search at all. */
+  worthOffering: 20,
   /** A single inner note where two were asked for. */
   oneInner: 25,
   /** Octave further than this from the middle of the figure, per semitone beyond it. */

@@ -47,9 +47,11 @@ export function shapesOn({ root, admitted, colour, tells, pull }: ShapeQuestion)
   for (let pitch = OCTAVE_WINDOW.from; pitch <= OCTAVE_WINDOW.to; pitch++) {
     const tone = octaves.find(({ semitones }) => mod12(root + semitones - pitch) === 0);
     if (!tone) continue;
-    for (const inner of innerSets(root, pitch, innerTones(admitted, pull))) {
-      shapes.push(shape(pitch, tone, inner, { root, admitted, colour, tells, pull }));
-    }
+    const offered = innerSets(root, pitch, innerTones(admitted, pull)).map((inner) =>
+      shape(pitch, tone, inner, { root, admitted, colour, tells, pull }),
+    );
+    const least = Math.min(...offered.map(({ cost }) => cost));
+    shapes.push(...offered.filter(({ cost }) => cost <= least + COSTS.worthOffering));
   }
   return shapes;
 }
