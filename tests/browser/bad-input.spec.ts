@@ -145,16 +145,32 @@ test('A device that is full says so, and the text stays', async ({ page }) => {
   expectClean(seen);
 });
 
-test('Sound that may not start says so in one sentence, and Play can be pressed again', async ({ page }) => {
+test('Sound that may not start says so in one sentence, and sounds once it may', async ({ page }) => {
   const seen = witness(page);
+  await growEars(page);
   await page.addInitScript(() => {
-    AudioContext.prototype.resume = () => Promise.reject(new DOMException('no sound allowed here', 'NotAllowedError'));
-    Object.defineProperty(AudioContext.prototype, 'state', { get: () => 'suspended' });
+    const resume = AudioContext.prototype.resume;
+    const state = Object.getOwnPropertyDescriptor(BaseAudioContext.prototype, 'state')?.get;
+    const refused = () => !('soundAllowed' in window);
+    AudioContext.prototype.resume = function (this: AudioContext) {
+      return refused() ? Promise.reject(new DOMException('no sound allowed here', 'NotAllowedError')) : resume.call(this);
+    };
+    Object.defineProperty(BaseAudioContext.prototype, 'state', {
+      get(this: BaseAudioContext) {
+        return refused() ? 'suspended' : state?.call(this);
+      },
+    });
   });
   await page.goto('./');
   await page.getByRole('button', { name: 'Play', exact: true }).click();
   await expect(page.getByRole('alert')).toContainText('The sound could not start', { timeout: 15_000 });
-  await expect(page.getByRole('button', { name: 'Play', exact: true })).toBeEnabled();
+  await page.evaluate(() => Object.assign(window, { soundAllowed: true }));
+  // Whatever the big button says now, it leads back to Play, and Play sounds.
+  const stop = page.getByRole('button', { name: 'Stop', exact: true });
+  if (await stop.isVisible()) await stop.click();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect.poll(() => loudness(page), { intervals: [20], timeout: 5_000 }).toBeGreaterThan(0.001);
+  await expect(page.getByRole('alert')).toHaveCount(0);
   expectClean(seen);
 });
 
