@@ -110,17 +110,11 @@ function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pi
       const from = nearest(free, to);
       return from === null ? [] : [{ from, to }];
     });
-  const names = stroke.names.filter((_, at) => stays.includes(stroke.midi[at] ?? -1));
+  const nameOf = (midi: number) => stroke.names[stroke.midi.indexOf(midi)] ?? '';
+  const named = moves.map(({ from, to }) => ({ name: nameOf(to), semitones: to - from }));
   const octave = stroke.role === 'octave';
-  return {
-    stays,
-    moves,
-    motion: motionWords(
-      octave ? names.slice(0, 1) : names,
-      moves.map(({ from, to }) => to - from),
-      octave ? 1 : stroke.midi.length,
-    ),
-  };
+  const words = motionWords(octave ? stays.slice(0, 1).map(nameOf) : stays.map(nameOf), octave ? named.slice(0, 1) : named);
+  return { stays, moves, motion: words };
 }
 
 function nearest(notes: readonly number[], to: number): number | null {

@@ -20,15 +20,23 @@ export interface CellFacts {
 }
 
 /** A note name as it is printed: `C#4` gives `C♯`, `Bb` gives `B♭`. */
-export const noteLetter = (name: string): string => name.replace(/-?\d+$/, '').replaceAll('#', '♯').replaceAll('b', '♭');
+export const noteLetter = (name: string): string =>
+  name
+    .replace(/-?\d+$/, '')
+    .replaceAll('#', '♯')
+    .replaceAll('b', '♭');
 
 /** A chord symbol as it is printed: `B7b9` gives `B7♭9`, `Ebm7/Bb` gives `E♭m7/B♭`. */
-export const chordText = (symbol: string): string => symbol.replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash, letter, sign) => slash + letter + musical(sign)).replace(/[b#](?=\d)/g, musical);
+export const chordText = (symbol: string): string =>
+  symbol.replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash, letter, sign) => slash + letter + musical(sign)).replace(/[b#](?=\d)/g, musical);
 
 const musical = (signs: string): string => signs.replaceAll('b', '♭').replaceAll('#', '♯');
 
 /** A note name as it is said: `Eb4` gives `E flat 4`. */
-export const spokenNote = (name: string): string => name.replace(/^([A-G])(b*)(#*)/, (_, letter, flats, sharps) => letter + said(flats.length, 'flat') + said(sharps.length, 'sharp')).replace(/(-?\d+)$/, ' $1');
+export const spokenNote = (name: string): string =>
+  name
+    .replace(/^([A-G])(b*)(#*)/, (_, letter, flats, sharps) => letter + said(flats.length, 'flat') + said(sharps.length, 'sharp'))
+    .replace(/(-?\d+)$/, ' $1');
 
 const said = (times: number, word: string): string => (times === 0 ? '' : times === 2 ? ` double ${word}` : ` ${word}`);
 
@@ -42,7 +50,8 @@ export function spokenNotes(names: readonly string[]): string {
 }
 
 /** Words joined as in speech: `a`, `a and b`, `a, b and c`. */
-export const list = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`);
+export const list = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 
 /** A side by its name. */
 export const sideName = (side: Side): string => `${side}-side`;
@@ -64,9 +73,28 @@ export function cellSentence(cell: CellFacts): string {
 }
 
 const DEGREE_WORDS: Readonly<Record<Degree, string>> = {
-  '1': 'root', b2: 'second', '2': 'second', b3: 'third', '3': 'third', '4': 'fourth', '#4': 'raised fourth', b5: 'fifth', '5': 'fifth', '#5': 'fifth',
-  b6: 'sixth', '6': 'sixth', b7: 'seventh', '7': 'seventh', b9: 'flat ninth', '9': 'ninth', '#9': 'sharp ninth', '11': 'eleventh', '#11': 'sharp eleventh',
-  b13: 'flat thirteenth', '13': 'thirteenth', bb7: 'seventh',
+  '1': 'root',
+  b2: 'second',
+  '2': 'second',
+  b3: 'third',
+  '3': 'third',
+  '4': 'fourth',
+  '#4': 'raised fourth',
+  b5: 'fifth',
+  '5': 'fifth',
+  '#5': 'fifth',
+  b6: 'sixth',
+  '6': 'sixth',
+  b7: 'seventh',
+  '7': 'seventh',
+  b9: 'flat ninth',
+  '9': 'ninth',
+  '#9': 'sharp ninth',
+  '11': 'eleventh',
+  '#11': 'sharp eleventh',
+  b13: 'flat thirteenth',
+  '13': 'thirteenth',
+  bb7: 'seventh',
 };
 
 /** A degree in short, as the hand strip names it: `third`, `flat ninth`. */
@@ -82,13 +110,21 @@ export function shapeWords(names: readonly string[], degree: Degree | null, chor
   return degree ? `${octave}, ${degreeWord(degree)} of ${chordText(chord)}` : octave;
 }
 
-/** How the next shape lies to the notes the hand last played in that place: `both stay`, `G stays`, `a half step down`, or empty. */
-export function motionWords(stays: readonly string[], moves: readonly number[], notes: number): string {
-  if (notes > 0 && stays.length === notes) return notes === 1 ? 'stays' : notes === 2 ? 'both stay' : 'all stay';
-  const first = moves[0];
-  const steps = first === undefined || moves.some((move) => move !== first) ? '' : stepWords(first);
-  const held = stays.length === 0 ? '' : `${list(stays.map(noteLetter))} ${stays.length === 1 ? 'stays' : 'stay'}`;
-  return [held, steps].filter((part) => part !== '').join(', ');
+/** A note that comes from another: its name and how far it moved, in semitones. */
+export interface NamedMove {
+  readonly name: string;
+  readonly semitones: number;
+}
+
+/** How a shape lies to the one before it: `both stay`, `G stays, B♭ a half step down`, `both a whole step up`; empty for neither. An octave counts as one note. */
+export function motionWords(stays: readonly string[], moves: readonly NamedMove[]): string {
+  const notes = stays.length + moves.length;
+  const all = notes === 2 ? 'both ' : notes > 2 ? 'all ' : '';
+  const first = moves[0]?.semitones;
+  if (notes > 0 && moves.length === 0) return `${all}${notes === 1 ? 'stays' : 'stay'}`;
+  if (first !== undefined && stays.length === 0 && moves.every((move) => move.semitones === first)) return `${all}${stepWords(first)}`;
+  const held = stays.length === 0 ? [] : [`${list(stays.map(noteLetter))} ${stays.length === 1 ? 'stays' : 'stay'}`];
+  return [...held, ...moves.map((move) => `${noteLetter(move.name)} ${stepWords(move.semitones)}`)].join(', ');
 }
 
 function stepWords(semitones: number): string {

@@ -1,4 +1,4 @@
-/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`. */
+/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`, `?short`. */
 import '@fontsource-variable/atkinson-hyperlegible-next';
 import { useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -6,16 +6,16 @@ import type { Heard } from '../../src/state/ports';
 import '../../src/ui/tokens.css';
 import type { BarRun } from '../../src/ui/practise/board-props';
 import { PractiseBoard } from '../../src/ui/practise/PractiseBoard';
-import { ferryScore } from '../layout/ferry-score';
+import { FERRY, ferryScore, ODD_FERRY, SHORT_FERRY } from '../layout/ferry-score';
 
 const query = new URLSearchParams(location.search);
-document.documentElement.dataset['theme'] = query.has('night') ? 'night' : 'paper';
+document.documentElement.dataset.theme = query.has('night') ? 'night' : 'paper';
 
 function Page() {
   const [cursor, setCursor] = useState(Number(query.get('at') ?? 0));
   const [loop, setLoop] = useState<BarRun | null>(query.has('loop') ? { fromBar: 0, toBar: 4 } : null);
   const [direction, setDirection] = useState<'2-3' | '3-2'>(query.has('flip') ? '3-2' : '2-3');
-  const score = useMemo(() => ferryScore(undefined, direction), [direction]);
+  const score = useMemo(() => ferryScore(query.has('odd') ? ODD_FERRY : query.has('short') ? SHORT_FERRY : FERRY, direction), [direction]);
   const playing = query.has('playing') || query.has('run');
   const start = performance.now();
   const heard = (): Heard | null => {

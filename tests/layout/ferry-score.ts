@@ -77,6 +77,31 @@ export const FERRY: readonly TypedBar[] = [
   ...['D6', 'Gm6', 'A7', 'D6'].map((chord) => ({ chord, section: 'Coro' })),
 ];
 
+/** Without the break: the bridge's seventh bar stands alone and the coro comes from the 3-side. */
+export const ODD_FERRY: readonly TypedBar[] = FERRY.filter((bar) => bar.section !== 'Break');
+
+/** With a bar of two quarters, after which the clave lies across the bars, band hits and a rest, and a restart. */
+export const SHORT_FERRY: readonly TypedBar[] = [
+  { chord: 'Em7', section: 'A' },
+  { chord: 'A7', section: 'A' },
+  { chord: 'D6', section: 'A', steps: 4, kind: 'short' },
+  { chord: 'Em7', section: 'B' },
+  {
+    chord: 'A7',
+    section: 'B',
+    kind: 'hit',
+    hits: [
+      { step: 0, held: false },
+      { step: 3, held: false },
+      { step: 7, held: true },
+    ],
+  },
+  { chord: 'N.C.', section: 'B', kind: 'rest', playing: 'rhythm' },
+  { chord: 'D6', section: 'B' },
+  { chord: 'Em7', section: 'Coro', restart: true },
+  { chord: 'A7', section: 'Coro' },
+];
+
 /** Builds a score from bars typed as above. */
 export function ferryScore(typed: readonly TypedBar[] = FERRY, direction: Direction = '2-3', closed = true): Score {
   const home: Side = direction === '2-3' ? 2 : 3;

@@ -15,10 +15,10 @@ export interface ContourScale {
   /** The lower note that stands at the middle. */
   readonly middle: number;
   readonly lane: Lane;
+  /** Height of a named block or bead. */
+  readonly mark: number;
 }
 
-/** Height of the named block at the lower end of a bracket, and of a bead. */
-export const BLOCK = 32;
 /** Height of the cap at its upper end. */
 export const CAP = 13;
 const LARGEST_STEP = 34;
@@ -27,15 +27,15 @@ const LARGEST_STEP = 34;
 export const isOuter = (stroke: PianoStroke): boolean => stroke.role === 'octave' || stroke.role === 'chord' || stroke.role === 'single';
 
 /** The scale for the panels of one card, given those of the whole form: the form's own middle where its range allows a clear scale, else the card's. */
-export function contourScale(card: readonly Panel[], form: readonly Panel[], lane: Lane): ContourScale {
-  const bracket = Math.min(150, Math.max(72, lane.height * 0.48));
-  const room = lane.height - bracket - (BLOCK + CAP) / 2 - 4;
+export function contourScale(card: readonly Panel[], form: readonly Panel[], lane: Lane, mark: number): ContourScale {
+  const bracket = Math.min(190, Math.max(72, lane.height * 0.48));
+  const room = lane.height - bracket - (mark + CAP) / 2 - 4;
   const whole = rangeOf(form);
   const own = rangeOf(card);
   const wide = room / Math.max(2, whole.high - whole.low);
   const range = wide >= 14 ? whole : own;
   const outer = Math.min(LARGEST_STEP, room / Math.max(2, range.high - range.low));
-  return { bracket, outer, middle: (range.low + range.high) / 2, lane };
+  return { bracket, outer, middle: (range.low + range.high) / 2, lane, mark };
 }
 
 function rangeOf(panels: readonly Panel[]): { readonly low: number; readonly high: number } {
@@ -55,10 +55,10 @@ export function innerY(scale: ContourScale, midi: number): number {
 }
 
 /** Where the lower end stands for the middle note, so that bracket, block and cap lie in the lane's middle. */
-const standing = (scale: ContourScale): number => scale.lane.top + (scale.lane.height + scale.bracket - (BLOCK - CAP) / 2) / 2;
+const standing = (scale: ContourScale): number => scale.lane.top + (scale.lane.height + scale.bracket - (scale.mark - CAP) / 2) / 2;
 
 const held = (scale: ContourScale, y: number): number =>
-  Math.min(scale.lane.top + scale.lane.height - BLOCK / 2, Math.max(scale.lane.top + BLOCK / 2, y));
+  Math.min(scale.lane.top + scale.lane.height - scale.mark / 2, Math.max(scale.lane.top + scale.mark / 2, y));
 
 /** Heights pushed apart until none is nearer than `gap` to the next; `heights` descend or ascend, their mean stays. */
 export function spread(heights: readonly number[], gap: number): readonly number[] {

@@ -17,7 +17,10 @@ export interface Frame {
   /** True when the panels of a card stand one above the other. */
   readonly stacked: boolean;
   readonly lanes: Readonly<Record<LaneName, Lane>>;
-  readonly type: { readonly side: number; readonly chord: number; readonly count: number; readonly note: number };
+  /** Type sizes, and the height of a named mark. */
+  readonly type: { readonly chord: number; readonly count: number; readonly note: number; readonly mark: number };
+  /** How much larger than the plain sizes everything is drawn: more where there is height to spare. */
+  readonly enlarged: number;
 }
 
 export const PANEL_WIDTH = 624;
@@ -25,36 +28,30 @@ export const PANEL_WIDTH = 624;
 /** Lane heights; the right hand takes what is left, within its own bounds. */
 const WIDE = { side: 52, chords: 53, count: 32, clave: 36, left: 50, bass: 44 };
 const STACKED = { side: 40, chords: 50, count: 31, clave: 33, left: 48, bass: 42 };
-const RIGHT = { least: 132, most: 340 };
+const RIGHT = { least: 132, most: 440 };
+/** With this height at hand, panels side by side are drawn larger by this much. */
+export const SPARE = { from: 640, enlarged: 1.25 };
 
 /** A frame as near to `height` as the lanes allow. */
 export function frameOf(stacked: boolean, height: number): Frame {
-  const heights = stacked ? STACKED : WIDE;
+  const plain = stacked ? STACKED : WIDE;
+  const enlarged = !stacked && height >= SPARE.from ? SPARE.enlarged : 1;
+  const heights = Object.fromEntries(Object.entries(plain).map(([name, each]) => [name, Math.round(each * enlarged)])) as typeof plain;
   const others = Object.values(heights).reduce((sum, each) => sum + each, 0);
   const right = Math.min(RIGHT.most, Math.max(RIGHT.least, Math.round(height - others)));
-  const order: readonly (readonly [LaneName, number])[] = [
-    ['side', heights.side],
-    ['chords', heights.chords],
-    ['count', heights.count],
-    ['clave', heights.clave],
-    ['right', right],
-    ['left', heights.left],
-    ['bass', heights.bass],
-  ];
   const lanes = {} as Record<LaneName, Lane>;
   let top = 0;
-  for (const [name, each] of order) {
+  for (const name of ORDER) {
+    const each = name === 'right' ? right : heights[name];
     lanes[name] = { top, height: each };
     top += each;
   }
-  return {
-    width: PANEL_WIDTH,
-    height: top,
-    stacked,
-    lanes,
-    type: { side: stacked ? 32 : 44, chord: 44, count: stacked ? 23 : 24, note: 27 },
-  };
+  const type = { chord: 44 * enlarged, count: (stacked ? 23 : 24) * enlarged, note: 27 * enlarged, mark: 31 * enlarged };
+  return { width: PANEL_WIDTH, height: top, stacked, lanes, type, enlarged };
 }
+
+/** Lanes from top to bottom. */
+const ORDER = ['side', 'chords', 'count', 'clave', 'right', 'left', 'bass'] as const;
 
 /** The least height a frame can have. */
 export const leastHeight = (stacked: boolean): number => frameOf(stacked, 0).height;

@@ -2,7 +2,7 @@ import type { BassStroke, PianoStroke } from '../../vocabulary';
 import { noteLetter } from '../../words/grid';
 import type { NoteMark } from './cards';
 import type { Lettering } from './chord-places';
-import { BLOCK, CAP, type ContourScale, innerY, isOuter, outerY, spread } from './contour';
+import { CAP, type ContourScale, innerY, isOuter, outerY, spread } from './contour';
 import { type Frame, middleOf } from './frame';
 import { fittedLine } from './type-run';
 
@@ -55,9 +55,9 @@ export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame
     .filter(({ midi }) => !outer || (midi !== low && !(octave && midi === high)));
   const heights = spread(
     inside.map(({ midi }) => (outer ? lowY - rise(midi) : innerY(scale, midi))),
-    BLOCK,
+    frame.type.mark + 1,
   );
-  const name = (y: number, text: string) => named(centre, y, BLOCK - 2, noteLetter(text), frame.type.note, 46);
+  const name = (y: number, text: string) => named(centre, y, frame.type.mark, noteLetter(text), frame.type.note, cell - 28);
   const struck = !mark.ringsIn;
   return {
     mark,
@@ -76,27 +76,26 @@ export interface LeftRange {
   readonly high: number;
 }
 
-const CHIP = 34;
-
 /** A left-hand stroke in its own lane: its lowest note gives the height, its names stand in one chip. */
 export function leftBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, range: LeftRange): HandBox {
   const centre = (mark.step + 0.5) * cell;
-  const slope = Math.min(4, (frame.lanes.left.height - CHIP - 4) / Math.max(1, range.high - range.low));
+  const chip = frame.type.mark + 3;
+  const slope = Math.min(4, (frame.lanes.left.height - chip - 4) / Math.max(1, range.high - range.low));
   const low = mark.stroke.midi[0] ?? range.low;
   const y = middleOf(frame, 'left') - (low - (range.low + range.high) / 2) * slope;
   const letters = [...new Set(mark.stroke.names.map(noteLetter))].join(' ');
-  const blocks = mark.ringsIn ? [] : [named(centre, y, CHIP, letters, frame.type.note, cell - 18)];
+  const blocks = mark.ringsIn ? [] : [named(centre, y, chip, letters, frame.type.note, cell - 18)];
   return { mark, centre, blocks, cap: null, stem: null, beads: [], tails: tails(mark, cell, [y]) };
 }
 
-/** A bass note from where it is struck to where it ends. */
-export function bassBox(mark: NoteMark<BassStroke>, cell: number, frame: Frame): BassBox {
+/** A bass note from where it is struck to where it ends. One that rings in is `named` where the card begins. */
+export function bassBox(mark: NoteMark<BassStroke>, cell: number, frame: Frame, named: boolean): BassBox {
   const lane = frame.lanes.bass;
   const from = mark.ringsIn ? 0 : mark.step * cell + 6;
   const end = (mark.step + mark.steps) * cell;
   const to = mark.ringsOut ? Math.min(end, frame.width) : end - 6;
   const box = { x: from, y: lane.top + 3, width: Math.max(10, to - from), height: lane.height - 9 };
-  const silent = mark.ringsIn && (box.width < cell || !frame.stacked);
+  const silent = mark.ringsIn && (box.width < cell || !named);
   const line = fittedLine(noteLetter(mark.stroke.names[0] ?? ''), frame.type.note, Math.max(20, box.width - 20), 14);
   const lettering = silent ? null : { ...line, x: from + 16, y: box.y + box.height / 2 + line.size * TO_BASELINE };
   return { mark, box, flatLeft: mark.ringsIn, flatRight: mark.ringsOut, lettering };

@@ -28,12 +28,16 @@ export interface NextBoxes {
 /** Sizes of the two forms of the next card, in the units of `frame.ts`. On a phone two panels share the width of one, so type is larger in units. */
 const SIZES = {
   wide: { width: 624, chord: 44, chords: 52, count: 23, counts: 36, note: 27, notes: 36 },
+  enlarged: { width: 624, chord: 55, chords: 65, count: 29, counts: 45, note: 33, notes: 45 },
   narrow: { width: 624, chord: 62, chords: 72, count: 40, counts: 58, note: 44, notes: 56 },
 };
 
+/** How the next card is drawn: beside a wide card, beside an enlarged one, or on a phone. */
+export type NextSize = keyof typeof SIZES;
+
 /** Boxes of a panel of the next card. */
-export function nextBoxes(panel: Panel, narrow: boolean): NextBoxes {
-  const size = narrow ? SIZES.narrow : SIZES.wide;
+export function nextBoxes(panel: Panel, kind: NextSize): NextBoxes {
+  const size = SIZES[kind];
   const cell = size.width / panel.fullSteps;
   const countY = size.chords + size.counts / 2;
   const noteY = size.chords + size.counts + size.notes / 2;
@@ -55,7 +59,12 @@ export function nextBoxes(panel: Panel, narrow: boolean): NextBoxes {
     width: size.width,
     height: size.chords + size.counts + size.notes + 4,
     cell,
-    chords: chordPlaces(panel.chords, { cell, steps: panel.steps, baseline: size.chords - (narrow ? 14 : 11), size: size.chord }),
+    chords: chordPlaces(panel.bar.playing === 'band' ? panel.chords : [], {
+      cell,
+      steps: panel.steps,
+      baseline: size.chords - size.chord * 0.24,
+      size: size.chord,
+    }),
     counts: panel.counts.map((count) => ({
       text: count.text,
       strong: count.strong,

@@ -23,6 +23,8 @@ export interface PanelBoxes {
 export interface Neighbours {
   readonly before: Panel | null;
   readonly after: Panel | null;
+  /** True where the eye begins: the first panel of a card, and every panel where they stack. */
+  readonly opens: boolean;
 }
 
 /** All boxes of a panel. */
@@ -33,11 +35,16 @@ export function panelBoxes(panel: Panel, frame: Frame, scale: ContourScale, rang
   return {
     frame,
     cell,
-    chords: chordPlaces(panel.chords, { cell, steps: panel.steps, baseline: chords.top + chords.height - 12, size: frame.type.chord }),
+    chords: chordPlaces(panel.bar.playing === 'band' ? panel.chords : [], {
+      cell,
+      steps: panel.steps,
+      baseline: chords.top + chords.height - 12,
+      size: frame.type.chord,
+    }),
     diamonds: panel.claveSteps.map((step) => ({ x: centre(step), y: middleOf(frame, 'clave') })),
     right: panel.right.map((mark) => rightBox(mark, cell, frame, scale)),
     left: panel.left.map((mark) => leftBox(mark, cell, frame, range)),
-    bass: panel.bass.map((mark) => bassBox(mark, cell, frame)),
+    bass: panel.bass.map((mark) => bassBox(mark, cell, frame, neighbours.opens)),
     line: octaveLine(panel, neighbours, scale, cell),
     hits: panel.hits.map((hit) => ({ x: centre(hit.step), y: middleOf(frame, 'clave'), held: hit.held })),
   };

@@ -81,7 +81,7 @@ export function CardView(props: CardViewProps) {
 /** The boxes of every panel of a card. */
 function cardBoxes(grid: StepGrid, card: Card, frame: Frame): readonly PanelBoxes[] {
   const form = grid.cards.flatMap((each) => each.panels);
-  const scale = contourScale(card.panels, form, frame.lanes.right);
+  const scale = contourScale(card.panels, form, frame.lanes.right, frame.type.mark);
   const lows = card.panels.flatMap((panel) => panel.left.map((mark) => mark.stroke.midi[0] ?? 60));
   const range = { low: Math.min(...lows, 127), high: Math.max(...lows, 0) };
   const first = form.findIndex((panel) => panel.bar.tick === grid.fromTick);
@@ -90,7 +90,7 @@ function cardBoxes(grid: StepGrid, card: Card, frame: Frame): readonly PanelBoxe
     const here = panel.bar.index;
     const before = (grid.closed && here === first ? form[last] : form[here - 1]) ?? null;
     const after = (grid.closed && here === last ? form[first] : form[here + 1]) ?? null;
-    return panelBoxes(panel, frame, scale, range, { before, after });
+    return panelBoxes(panel, frame, scale, range, { before, after, opens: frame.stacked || panel === card.panels[0] });
   });
 }
 

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { Card } from '../../layout/grid/cards';
-import { nextBoxes } from '../../layout/grid/next-boxes';
+import { type NextSize, nextBoxes } from '../../layout/grid/next-boxes';
 import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
@@ -8,12 +8,12 @@ import { ChordDrawing, diamond } from './PanelDrawing';
 
 export interface NextCardProps {
   readonly card: Card;
-  readonly narrow: boolean;
+  readonly size: NextSize;
   readonly onStartAt: (bar: number) => void;
 }
 
 /** The whole next card, small: its chords where they are played, the count with the clave in it, and the notes of the octaves. */
-export const NextCard = memo(function NextCard({ card, narrow, onStartAt }: NextCardProps) {
+export const NextCard = memo(function NextCard({ card, size, onStartAt }: NextCardProps) {
   return (
     <section
       className="card next-card"
@@ -21,7 +21,7 @@ export const NextCard = memo(function NextCard({ card, narrow, onStartAt }: Next
       data-panels={card.panels.length}
     >
       {card.panels.map((panel, at) => {
-        const boxes = nextBoxes(panel, narrow);
+        const boxes = nextBoxes(panel, size);
         return (
           <button
             key={panel.bar.index}
@@ -46,6 +46,7 @@ export const NextCard = memo(function NextCard({ card, narrow, onStartAt }: Next
                 {barName(panel.bar.index + 1)}
                 {panel.sectionBar === 1 && <b> · {panel.bar.section}</b>}
               </span>
+              <span className="texture" />
               {at === 0 && sayingOf(card) && <span className="saying">{sayingOf(card)}</span>}
             </span>
             <svg className="panel-drawing" viewBox={`0 0 ${boxes.width} ${boxes.height}`} aria-hidden="true">

@@ -84,6 +84,7 @@ export const PanelView = memo(function PanelView({
           {barName(bar.index + 1)}
           {panel.sectionBar === 1 && <b> · {bar.section}</b>}
         </span>
+        <span className="texture" aria-hidden="true" />
         {saying && <span className="saying">{saying}</span>}
       </div>
       {staff ?? <PanelDrawing panel={panel} boxes={boxes} selected={selected} />}

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type CSSProperties, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { frameOf } from '../../layout/grid/frame';
 import { keyboardAround, shapeAt } from '../../layout/keyboard';
 import type { Score } from '../../music/score';
@@ -115,6 +115,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
     <section
       className="practise"
       ref={root}
+      style={{ '--enlarged': frame.enlarged } as CSSProperties}
       aria-label={props.score.title}
       data-stacked={room.stacked || undefined}
       data-playing={playing || undefined}
@@ -143,7 +144,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
         <output className="count-in" aria-hidden="true" />
       </CardView>
       {selected && <WhyNote sentence={props.why(selected)} floating={playing} onClose={() => setSelected(null)} />}
-      {next && <NextCard card={next} narrow={room.stacked} onStartAt={onStartAt} />}
+      {next && <NextCard card={next} size={room.stacked ? 'narrow' : frame.enlarged > 1 ? 'enlarged' : 'wide'} onStartAt={onStartAt} />}
       {props.strip !== false && <HandStrip keyboard={keyboard} strip={strip} />}
     </section>
   );

@@ -31,16 +31,27 @@ function say(strip: HTMLElement, name: string, words: string): void {
   if (place && place.textContent !== words) place.textContent = words;
 }
 
-/** A flat arc from one key to another with a head at its end. */
+/** A straight arrow from the middle of one key's mark to the edge of another's. */
 function arrowBetween(strip: HTMLElement, from: number, to: number): string {
-  const place = (midi: number) => {
-    const key = strip.querySelector<SVGGElement>(`g[data-midi="${midi}"]`);
-    return key ? { x: Number(key.dataset.x), y: Number(key.dataset.y) } : null;
-  };
-  const start = place(from);
-  const end = place(to);
+  const start = placeOf(strip, from);
+  const end = placeOf(strip, to);
   if (!start || !end) return '';
-  const way = end.x > start.x ? 1 : -1;
-  const tip = { x: end.x - way * 15, y: end.y - 9 };
-  return `M${start.x + way * 8} ${start.y - 12}Q${(start.x + end.x) / 2} ${Math.min(start.y, end.y) - 26} ${tip.x} ${tip.y}m${-way * 11} ${-3}l${way * 11} 3l${way * -2} ${-11}`;
+  const length = Math.hypot(end.x - start.x, end.y - start.y);
+  if (length < 1) return '';
+  const along = { x: (end.x - start.x) / length, y: (end.y - start.y) / length };
+  const tip = { x: end.x - along.x * EDGE, y: end.y - along.y * EDGE };
+  const barb = (turn: number) => {
+    const x = tip.x - along.x * 10 + along.y * turn;
+    const y = tip.y - along.y * 10 - along.x * turn;
+    return `${x} ${y}`;
+  };
+  return `M${start.x} ${start.y}L${tip.x} ${tip.y}M${barb(7)}L${tip.x} ${tip.y}L${barb(-7)}`;
+}
+
+/** From a mark's middle to where an arrow ends. */
+const EDGE = 18;
+
+function placeOf(strip: HTMLElement, midi: number): { readonly x: number; readonly y: number } | null {
+  const key = strip.querySelector<SVGGElement>(`g[data-midi="${midi}"]`);
+  return key ? { x: Number(key.dataset.x), y: Number(key.dataset.y) } : null;
 }
