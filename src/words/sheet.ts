@@ -1,15 +1,66 @@
-import type { Clave, Side } from '../vocabulary';
+import type { Key } from '../music/chart/chart';
+import type { Clave, Level, Side } from '../vocabulary';
 import { barName, sideName } from './grid';
+import { LEVEL_WORDS } from './screen';
+import { printedNote } from './spoken';
 
 /** Words of the staff view. */
 export const STAFF_WORDS = {
   failed: 'The music fonts could not be loaded, so the staff cannot be drawn. Open this view again when there is a connection.',
   view: 'Staff',
   startAt: (bar: number, side: Side): string => `Start at ${barName(bar + 1)}, ${sideName(side)}`,
-  /** Bars [from, to), counted from 0. */
-  system: (from: number, to: number, chords: readonly string[]): string =>
-    `${to - from === 1 ? barName(from + 1) : `bars ${from + 1} to ${to}`}: ${chords.join(', ')}`,
+  system: (from: number, to: number, chords: readonly string[]): string => `${upperFirst(barsWords(from, to))}: ${chords.join(', ')}`,
 } as const;
+
+/** Bars [from, to), counted from 0, as people name them: `bar 3`, `bars 9–16`. */
+export const barsWords = (from: number, to: number): string => (to - from === 1 ? barName(from + 1) : `bars ${from + 1}–${to}`);
+
+const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A clave as it is printed in large type: `2-3 son`. */
 export const directionWords = (clave: Clave): string => `${clave.direction} ${clave.kind}`;
+
+/** A key in words: `D major`, `B♭ minor`. */
+export const keyInWords = (key: Key): string => `${printedNote(key.tonic)} ${key.mode}`;
+
+/** A tempo in both units: `half note = 92, quarter note = 184`. */
+export const tempoWords = (halfNotes: number): string => `half note = ${halfNotes}, quarter note = ${Math.round(halfNotes * 2)}`;
+
+/** A reference to bars that stand on the sheet already: `A, bars 9–16: as A, bars 1–8`, or `Bars 17–20: as bars 1–4`. */
+export function asBeforeWords(
+  range: readonly [number, number],
+  same: readonly [number, number],
+  section: string | null,
+  whole: boolean,
+): string {
+  const [here, there] = [barsWords(...range), barsWords(...same)];
+  if (section === null) return `${upperFirst(here)}: as ${there}`;
+  return whole ? `${section}, ${here}: as ${section}, ${there}` : `${section}, ${here}: begins as ${section}, ${there}`;
+}
+
+/** Words of the lesson sheet. */
+export const SHEET_WORDS = {
+  name: 'Lesson sheet',
+  print: 'Print / save as PDF',
+  midi: 'MIDI file',
+  paper: 'Paper',
+  claveName: 'clave',
+  begins: (side: Side): string => `begins on the ${sideName(side)}`,
+  style: 'Style',
+  key: 'Key',
+  level: (level: Level): string => `Level ${level}, ${LEVEL_WORDS[level]}`,
+  now: 'Now',
+  goal: 'Goal',
+  firstPass: 'A note in brackets is played the first time only.',
+  ringsOn: 'Half a tie rings into the next pass.',
+  octaveClef: 'The bass sounds an octave lower than it is written.',
+  other: (clave: Clave): string => `The other direction: ${directionWords(clave)} clave`,
+  otherHint: 'The same chords; the two bars of the rhythm change places.',
+  ladder: 'Tempo, half notes a minute',
+  keys: 'Keys',
+  fingering: 'Octaves 1–5, or 1–4 with a black key on top; thirds and fourths 2–4; sixths 1–4.',
+  teacher: "Teacher's note",
+  caution:
+    'Montunos are heavy work for hand and arm. Keep the wrist loose, rest between passes, and stop when it hurts: then see a teacher or a clinician.',
+  page: (page: number, pages: number): string => `page ${page} of ${pages}`,
+} as const;

@@ -1,9 +1,9 @@
 import type { SoundingBar } from '../../music/chart/chart';
 import type { Score } from '../../music/score';
 import { TICKS_PER_QUARTER, TICKS_PER_STEP } from '../../vocabulary';
+import { printedChord } from '../../words/spoken';
 import { signs } from './accidentals';
 import { beamGroups, stemDirection } from './beams-and-stems';
-import { chordText } from './chord-text';
 import { claveSpans } from './clave-line';
 import { keyFifths } from './key-fifths';
 import type { BarMeter, ClefName, NotatedBar, Notation, PitchedStaff, StaffBar } from './notation';
@@ -39,7 +39,7 @@ export function notate(score: Score): Notation {
       side: bar.side,
       sectionStart: starts.get(bar.index) ?? null,
       restart: bar.restart,
-      chords: bar.chords.map((chord) => ({ tick: chord.tick - bar.tick, text: chordText(chord.symbol), push: chord.push })),
+      chords: bar.chords.map((chord) => ({ tick: chord.tick - bar.tick, text: printedChord(chord.symbol), push: chord.push })),
       counts: countsOf(frame),
       meter: meters[i] ?? barMeter(score, bar),
       meterChange: i === 0 || JSON.stringify(meters[i]) !== JSON.stringify(meters[i - 1]),

@@ -3,6 +3,7 @@
  * staff is 40 high; whoever draws scales them. Every bar spaces its ticks evenly, so that clave, count and hands line up and a step is as wide
  * in every bar of the same width.
  */
+import { isCrowded } from './crowding';
 import { type NotatedBar, type NotatedEvent, type Notation, STAVES, type StaffName } from './notation';
 import { CLEF_LINES, staffStep } from './written-pitch';
 
@@ -15,9 +16,11 @@ const LEAD_IN = 24;
 const LEAD_OUT = 6;
 /** Extra room that the repeat signs of a closed score take in its first and its last bar. */
 const REPEAT_SIGN = 18;
+/** How much wider a bar is in which signs stand two deep right behind a note. */
+const CROWDED = 1.3;
 /** Lengths of a stem, and the clearance that ties, dots and bar lines need outside the notes. */
 const STEM = 35;
-const CLEARANCE = 12;
+const CLEARANCE = 11;
 
 /** One bar of a system, horizontally. */
 export interface BarPlace {
@@ -94,7 +97,7 @@ function horizontal(request: SystemRequest, bars: readonly NotatedBar[]): BarPla
       ...repeats(request, request.from + i),
     };
   });
-  const share = (bar: NotatedBar): number => Math.max(0.5, bar.ticks / fullBar(request.notation));
+  const share = (bar: NotatedBar): number => Math.max(0.5, bar.ticks / fullBar(request.notation)) * (isCrowded(bar) ? CROWDED : 1);
   const taken = MARGIN + prefixes.reduce((sum, p) => sum + p.clef + p.key + p.meter + p.start + p.end, 0);
   const shares = Math.max(
     request.perSystem,
@@ -134,22 +137,22 @@ function repeats(request: SystemRequest, at: number): { start: number; end: numb
 const fullBar = (notation: Notation): number => Math.max(...notation.bars.map((bar) => bar.ticks), 1);
 
 function vertical(request: SystemRequest, bars: readonly NotatedBar[]): Omit<SystemGeometry, 'width' | 'right' | 'bars'> {
-  const labelY = 14;
-  const chordY = labelY + 32;
-  const countY = chordY + 24;
-  let y = countY + 6;
+  const labelY = 13;
+  const chordY = labelY + 25;
+  const countY = chordY + 20;
+  let y = countY + 2;
   const lines: Partial<Record<StaffName, number>> = {};
   let below = 0;
   for (const staff of STAVES) {
     if (!request.staves.includes(staff)) continue;
     const reach = staffReach(bars, staff, request.notation);
-    const gap = staff === 'bass' ? 16 : staff === 'left' ? 10 : 4;
+    const gap = staff === 'bass' ? 10 : staff === 'left' ? 6 : 2;
     const line = y + below + gap + reach.above;
     lines[staff] = line;
     y = line + (staff === 'clave' ? 0 : STAFF_HEIGHT);
     below = reach.below;
   }
-  return { labelY, chordY, countY, lines, height: Math.ceil(y + below + 6) };
+  return { labelY, chordY, countY, lines, height: Math.ceil(y + below + 3) };
 }
 
 /** How far a staff's notes reach above its top line and below its bottom line. */

@@ -21,6 +21,8 @@ const HEADROOM = 40;
 const STAVE_PADDING = 12;
 /** How far a tie that rings on ends before the dots of a repeat. */
 const REPEAT_ROOM = 18;
+/** Half the width of a whole rest. */
+const HALF_REST = 6;
 const INK = { fillStyle: 'currentColor', strokeStyle: 'currentColor' };
 
 /** Draws a system into `host`, replacing what it held. Music fonts must be loaded. Returns the notes, in order of time within each staff. */
@@ -129,6 +131,6 @@ const keySpec = (fifths: number): string =>
 function centreWholeBarRest(notes: readonly StaveNote[], bar: StaffBar, from: number, to: number): void {
   bar.events.forEach((event, n) => {
     const note = notes[n];
-    if (event.wholeBar && note) note.setXShift((from + to) / 2 - note.getAbsoluteX() - 6);
+    if (event.wholeBar && note) note.setCenterXShift((from + to) / 2 - note.getAbsoluteX() + note.getCenterXShift() - HALF_REST);
   });
 }

@@ -25,6 +25,7 @@ export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote
     keys,
     duration: DURATIONS[event.value.shape] + (rest ? 'r' : ''),
     dots: event.value.dots,
+    alignCenter: event.wholeBar,
     clef: clef === 'treble' || clef === null ? 'treble' : 'bass',
     stemDirection: event.stem === 'up' ? Stem.UP : Stem.DOWN,
   });

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chordText } from '../../../src/layout/notation/chord-text';
 import { notate } from '../../../src/layout/notation/notate';
 import type { NotatedEvent, StaffBar } from '../../../src/layout/notation/notation';
 import { STAVES } from '../../../src/layout/notation/notation';
@@ -230,17 +229,4 @@ describe('pitches on a staff', () => {
     expect([altered(0), altered(2), altered(-3), altered(7), altered(-1)]).toEqual(['', 'CF', 'ABE', 'ABCDEFG', 'B']);
     expect(signatureAlter('B', -1)).toBe(-1);
   });
-});
-
-describe('chordText', () => {
-  it.each([
-    ['Bb7b9', 'B♭7♭9'],
-    ['C#m7b5/F#', 'C♯m7♭5/F♯'],
-    ['Em7', 'Em7'],
-    ['Bbsus4', 'B♭sus4'],
-    ['A7alt', 'A7alt'],
-    ['F#7#5#9', 'F♯7♯5♯9'],
-    ['N.C.', 'N.C.'],
-    ['Gdim', 'Gdim'],
-  ])('prints %s as %s', (symbol, text) => expect(chordText(symbol)).toBe(text));
 });

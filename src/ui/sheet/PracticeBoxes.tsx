@@ -1,0 +1,28 @@
+import { tempoLadder } from '../../layout/sheet/tempo-ladder';
+import { twelveKeys } from '../../layout/sheet/twelve-keys';
+import type { Key } from '../../music/chart/chart';
+import { keyWords } from '../../words/screen';
+import { SHEET_WORDS } from '../../words/sheet';
+
+/** Boxes to tick with a pencil: the tempo ladder from now to the goal, and the twelve keys from this one round the circle. */
+export function PracticeBoxes({ musicKey, tempo, goal }: { readonly musicKey: Key; readonly tempo: number; readonly goal: number }) {
+  return (
+    <div className="sheet-practice">
+      <h4>{SHEET_WORDS.ladder}</h4>
+      <ul className="sheet-boxes">
+        {tempoLadder(tempo, goal).map((rung) => (
+          <li key={rung}>{rung}</li>
+        ))}
+      </ul>
+      <h4>{SHEET_WORDS.keys}</h4>
+      <ul className="sheet-boxes">
+        {twelveKeys(musicKey).map((key, i) => (
+          <li key={key.tonic} className={i === 0 ? 'sheet-here' : undefined}>
+            {keyWords(key)}
+          </li>
+        ))}
+      </ul>
+      <p>{SHEET_WORDS.fingering}</p>
+    </div>
+  );
+}

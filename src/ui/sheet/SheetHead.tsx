@@ -1,0 +1,30 @@
+import type { Score } from '../../music/score';
+import { directionWords, keyInWords, SHEET_WORDS, tempoWords } from '../../words/sheet';
+
+/** Top of the lesson sheet: title, style, key, level, the direction in large print, and the tempo now and to be reached in both units. */
+export function SheetHead({ score, tempo, goal }: { readonly score: Score; readonly tempo: number; readonly goal: number }) {
+  const first = score.bars[0];
+  return (
+    <div className="sheet-head">
+      <div>
+        <h2>{score.title}</h2>
+        <p>{[score.style, keyInWords(score.key), SHEET_WORDS.level(score.level)].join(' · ')}</p>
+      </div>
+      <div className="sheet-direction">
+        <b className="sheet-direction-name">{directionWords(score.clave)}</b>
+        <span className="sheet-begins">
+          {SHEET_WORDS.claveName}
+          {first && `, ${SHEET_WORDS.begins(first.side)}`}
+        </span>
+      </div>
+      <div className="sheet-tempo">
+        <span>
+          <strong>{SHEET_WORDS.now}</strong> {tempoWords(tempo)}
+        </span>
+        <span>
+          <strong>{SHEET_WORDS.goal}</strong> {tempoWords(goal)}
+        </span>
+      </div>
+    </div>
+  );
+}
