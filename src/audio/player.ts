@@ -68,6 +68,8 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   const tabs = joinTabs(() => player.stop());
 
   const loadDesk = (context: AudioContext): void => {
+    // Tone.js greets in the console otherwise.
+    Object.assign(globalThis, { TONE_SILENCE_LOGGING: true });
     deskLoading ??= import('./desk').then(
       ({ createDesk }) => {
         if (context !== device.context()) return;

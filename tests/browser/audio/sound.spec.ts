@@ -145,6 +145,57 @@ test('music asked for without a gesture waits, says so, and begins at the next t
   expect(errors).toEqual([]);
 });
 
+/** Gives the page audio contexts that a test can interrupt, for good or until they are resumed, as a call or a lock screen does. */
+function interruptible(): void {
+  const Native = window.AudioContext;
+  const made: Interruptible[] = [];
+  class Interruptible extends Native {
+    mood: 'well' | 'interrupted' | 'dead' = 'well';
+    constructor(options?: AudioContextOptions) {
+      super(options);
+      made.push(this);
+    }
+    override get state(): AudioContextState {
+      return this.mood === 'well' ? super.state : ('interrupted' as AudioContextState);
+    }
+    override async resume(): Promise<void> {
+      if (this.mood === 'dead') return;
+      const was = this.mood;
+      this.mood = 'well';
+      await super.resume();
+      if (was !== 'well') this.dispatchEvent(new Event('statechange'));
+    }
+    async interrupt(mood: 'interrupted' | 'dead') {
+      await super.suspend();
+      this.mood = mood;
+      this.dispatchEvent(new Event('statechange'));
+    }
+  }
+  Object.assign(window, { AudioContext: Interruptible, contexts: made });
+}
+type Contexts = { readonly contexts: readonly { interrupt(mood: string): Promise<void> }[] };
+
+for (const mood of ['interrupted', 'dead'] as const)
+  test(`music whose sound was ${mood === 'dead' ? 'lost for good goes on in a new context' : 'interrupted keeps its place'} at the next touch`, async ({
+    page,
+  }) => {
+    await page.addInitScript(interruptible);
+    const errors = await open(page);
+    await page.evaluate(() => window.bench.play());
+    await expect.poll(async () => (await states(page)).transport).toBe('playing');
+    await page.waitForTimeout(800);
+    await page.evaluate((how) => (window as unknown as Contexts).contexts[0]?.interrupt(how), mood);
+    const blocked = await states(page);
+    expect(blocked).toMatchObject({ sound: { kind: 'blocked', reason: 'a call or another program has taken it' }, transport: 'playing' });
+    await page.waitForTimeout(600);
+    expect(Math.abs(((await states(page)).heard ?? 0) - (blocked.heard ?? 0))).toBeLessThan(400);
+    await page.locator('#press').click();
+    await expect.poll(async () => (await states(page)).sound).toMatchObject({ kind: 'running' });
+    await expect.poll(async () => (await states(page)).sounds).toBeGreaterThan(blocked.sounds);
+    expect(await page.evaluate(() => (window as unknown as Contexts).contexts.length)).toBe(mood === 'dead' ? 2 : 1);
+    expect(errors).toEqual([]);
+  });
+
 test('playing in one tab stops the other', async ({ context }) => {
   const [first, second] = [await context.newPage(), await context.newPage()];
   await open(first);

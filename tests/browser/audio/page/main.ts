@@ -4,7 +4,7 @@ import { loadBank, makeBank } from '../../../../src/audio/load-samples';
 import type { ScheduledSound } from '../../../../src/audio/look-ahead';
 import { startLookAhead } from '../../../../src/audio/look-ahead';
 import { createPlayer } from '../../../../src/audio/player';
-import type { InstrumentName } from '../../../../src/audio/sample-set';
+
 import { BASS_SAMPLES, DRUM_SAMPLES, INSTRUMENTS, PIANO_SAMPLES } from '../../../../src/audio/sample-set';
 import type { PartName } from '../../../../src/performance/performance';
 import type { Mix, SoundState } from '../../../../src/state/ports';
@@ -268,7 +268,6 @@ function frequency(frames: Float32Array): number {
 }
 
 export type Bench = typeof bench;
-export type { InstrumentName };
 
 Object.assign(window, { bench });
 if (location.hash === '#at-once') bench.play();
