@@ -48,6 +48,8 @@ export interface DeskState {
   readonly chartId: string;
   /** The chart exactly as typed. */
   readonly text: string;
+  /** The text as it was opened; null for a chart that was begun here and has yet to be kept. */
+  readonly openedText: string | null;
   /** Faults of `text`; while there are any, `music` is the last good music. */
   readonly faults: readonly ChartFault[];
   readonly music: Music | null;

@@ -19,6 +19,12 @@ import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from './settings';
 import { createSounding, type EveryFrame } from './sounding';
 import { addTap, tapTempo } from './tap-tempo';
 
+/** From this many characters, or bars as they sound, a chart is read only when typing pauses. */
+const LONG_TEXT = 8_000;
+const LONG_FORM = 200;
+/** How long that pause is. */
+const READING_MS = 200;
+
 /** Everything the desk asks of the world and of the pure stages. */
 export interface DeskPorts {
   readonly stages: Stages;
@@ -46,6 +52,8 @@ export interface Desk {
   readonly run: (command: Command) => void;
   readonly heard: () => Heard | null;
   readonly scoreOf: (performance: Performance) => Score | null;
+  /** The whole form in the other direction under the settings in force; null without music. */
+  readonly otherDirection: () => Score | null;
   /** The chart's key and the eleven above it, each spelled as it is written, ready to print. */
   readonly keysOf: (chart: Chart) => readonly string[];
   /** Brings back what was kept on this device; the first demo lies ready until then, and if there is nothing. */
@@ -63,7 +71,22 @@ export function createDesk(ports: DeskPorts): Desk {
   const keeping = createKeeping(store, ports.storage, ports.timer);
   const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame);
   const opener = createOpener({ store, keeping, pipeline, demos, now, newId, stop: sounding.stop });
+  let cancelReading: (() => void) | null = null;
   let taps: readonly InputMillis[] = [];
+
+  /** A long chart is read when typing pauses, so that the text itself never waits. */
+  const type = (text: string): void => {
+    cancelReading?.();
+    cancelReading = null;
+    const bars = store.getState().music?.whole.bars.length ?? 0;
+    if (text.length < LONG_TEXT && bars < LONG_FORM) {
+      change({ kind: 'type', text });
+      return;
+    }
+    const before = store.getState();
+    if (text !== before.text) store.setState(opener.shelved({ ...before, text }, before));
+    cancelReading = ports.timer.after(READING_MS, () => change({ kind: 'type', text: store.getState().text }));
+  };
 
   const change = (command: DeskCommand): void => {
     const before = store.getState();
@@ -130,6 +153,9 @@ export function createDesk(ports: DeskPorts): Desk {
       case 'turn page':
         turnPage(command.by);
         break;
+      case 'type':
+        type(command.text);
+        break;
       case 'tap':
         tap(command.at);
         break;
@@ -174,8 +200,25 @@ export function createDesk(ports: DeskPorts): Desk {
     await opener.open((await keeping.lastChart()) ?? store.getState().chartId);
   };
 
+  const otherDirection = (): Score | null => {
+    const { music, settings } = store.getState();
+    return music && pipeline.otherDirection(music.chart, settings);
+  };
+
   const { playing, heard, warm } = sounding;
-  return { desk: store, playing, demos, run, heard, scoreOf: pipeline.scoreOf, keysOf, restore, flush: keeping.flush, warm };
+  return {
+    desk: store,
+    playing,
+    demos,
+    run,
+    heard,
+    scoreOf: pipeline.scoreOf,
+    keysOf,
+    otherDirection,
+    restore,
+    flush: keeping.flush,
+    warm,
+  };
 }
 
 function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState {
@@ -185,6 +228,7 @@ function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState 
   const empty: DeskState = {
     chartId: demo?.id ?? 'quick',
     text,
+    openedText: demo ? text : null,
     faults: [],
     quickFaults: [],
     music: null,

@@ -34,6 +34,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   const waiting = new Map<string, () => string | Promise<string>>();
   const locked = new Set<string>();
   let cancel: (() => void) | null = null;
+  let writing = Promise.resolve();
   let lastGood: string | null = null;
 
   const body = async (key: string, kind: RecordKind): Promise<unknown> => {
@@ -48,23 +49,30 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     return null;
   };
 
-  const flush = async (): Promise<void> => {
-    cancel?.();
-    cancel = null;
+  const writeWaiting = async (): Promise<void> => {
     const writes = [...waiting].filter(([key]) => !locked.has(key));
     waiting.clear();
-    let refused: string | null = null;
-    for (const [key, text] of writes) {
-      const made = text();
-      const write = await storage.write(key, typeof made === 'string' ? made : await made);
-      if (write.kind === 'kept') continue;
-      refused = write.reason;
-      if (!waiting.has(key)) waiting.set(key, text);
-    }
-    if (refused !== null) {
-      cancel = timer.after(RETRY_MS, () => void flush());
-      desk.setState({ keeping: { kind: 'refused', reason: refused } });
+    const refusals = await Promise.all(
+      writes.map(async ([key, text]) => {
+        const write = await storage.write(key, await text());
+        if (write.kind === 'kept') return [];
+        if (!waiting.has(key)) waiting.set(key, text);
+        return [write.reason];
+      }),
+    );
+    const [reason] = refusals.flat();
+    if (reason !== undefined) {
+      cancel ??= timer.after(RETRY_MS, () => void flush());
+      desk.setState({ keeping: { kind: 'refused', reason } });
     } else if (waiting.size === 0 && writes.length > 0) desk.setState({ keeping: { kind: 'kept' } });
+  };
+
+  /** One after the other, so that an older text is never written over a newer one. */
+  const flush = (): Promise<void> => {
+    cancel?.();
+    cancel = null;
+    writing = writing.then(writeWaiting);
+    return writing;
   };
 
   const keep = (key: string, text: () => string | Promise<string>): void => {
@@ -75,11 +83,11 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
 
   desk.subscribe((now, before) => {
     const sameChart = now.chartId === before.chartId;
-    if (now.faults.length === 0) lastGood = now.text;
-    else if (!sameChart) lastGood = null;
-    if (now.text !== before.text && !now.chartId.startsWith('demo-')) {
+    if (now.music !== before.music && now.faults.length === 0) lastGood = now.text;
+    // A chart that is opened is kept already.
+    if (sameChart ? now.text !== before.text : now.text !== now.openedText) {
       const record: ChartRecord = { text: now.text, good: now.faults.length > 0 ? lastGood : null };
-      keep(`chart/${now.chartId}`, () => encode('chart', record));
+      keep(chartKey(now.chartId), () => encode('chart', record));
     }
     if (now.settings !== before.settings) keep(`settings/${now.chartId}`, () => encode('settings', now.settings));
     if (now.preferences !== before.preferences) keep('preferences', () => encode('preferences', now.preferences));
@@ -94,8 +102,10 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     preferences: async () => preferencesFrom(await body('preferences', 'preferences'), DEFAULT_PREFERENCES),
     shelf: async () => shelfFrom(await body('shelf', 'shelf')),
     lastChart: async () => lastChartFrom(await body('desk', 'desk')),
-    chart: async (id) => chartFrom(await body(`chart/${id}`, 'chart')),
+    chart: async (id) => chartFrom(await body(chartKey(id), 'chart')),
     settings: async (id, fallback) => settingsFrom(await body(`settings/${id}`, 'settings'), fallback),
     flush,
   };
 }
+
+const chartKey = (id: string): string => `chart/${id}`;

@@ -3,8 +3,9 @@ import { NEW_CHART, titleOf } from './chart-text';
 import type { DemoChart, DeskState, OtherTab, ShelfEntry } from './desk-state';
 import type { Keeping } from './keeping';
 import type { Pipeline } from './pipeline';
+import type { ChartRecord } from './records';
 import { remake, settingsForChart, withText } from './reduce';
-import { DEFAULT_SETTINGS, type Settings } from './settings';
+import { bothHands, DEFAULT_SETTINGS, type Settings } from './settings';
 
 /** What opening a chart needs of the desk. */
 export interface OpenerParts {
@@ -33,42 +34,47 @@ export interface Opener {
 }
 
 export function createOpener({ store, keeping, pipeline, demos, now, newId, stop }: OpenerParts): Opener {
-  /** The text as it was opened: another text now means that something was typed here. */
-  let opened = store.getState().text;
-
   const entryFor = (id: string, text: string): ShelfEntry => ({ id, title: titleOf(text), changed: now() });
 
   const freshSettings = (text: string): Settings => {
     const reading = pipeline.read(text);
     const { settings } = store.getState();
     const { balance, view, countInBars } = settings;
-    return reading.ok ? settingsForChart(reading.value, { ...DEFAULT_SETTINGS, balance, view, countInBars }) : settings;
+    // Loudness and view are the player's own; both hands sound in a chart that is new.
+    const own = { ...DEFAULT_SETTINGS, view, countInBars, balance: bothHands(balance) };
+    return reading.ok ? settingsForChart(reading.value, own) : settings;
   };
 
-  const putOn = (chartId: string, text: string, good: string, settings: Settings): void => {
-    const base: DeskState = { ...store.getState(), chartId, text: good, settings, trouble: null, otherTab: null, announcement: null };
-    const made = remake(base, pipeline);
-    opened = text;
-    store.setState(text === good ? made : withText(made, text, pipeline));
+  const putOn = (chartId: string, record: ChartRecord, openedText: string | null, settings: Settings): void => {
+    const { text } = record;
+    const good = record.good ?? text;
+    const base: DeskState = {
+      ...store.getState(),
+      chartId,
+      text: good,
+      openedText,
+      settings,
+      trouble: null,
+      otherTab: null,
+      announcement: null,
+    };
+    store.setState(remake(base, pipeline));
+    if (text !== good) store.setState(withText(store.getState(), text, pipeline));
   };
 
   const open = async (chartId: string): Promise<void> => {
     const demo = demos.find(({ id }) => id === chartId);
-    const record = demo ? { text: demo.text, good: null } : await keeping.chart(chartId);
+    const record: ChartRecord | null = demo ? { text: demo.text, good: null } : await keeping.chart(chartId);
     if (!record) return;
     stop();
     await keeping.flush();
-    const good = record.good ?? record.text;
-    putOn(chartId, record.text, good, await keeping.settings(chartId, freshSettings(good)));
+    putOn(chartId, record, record.text, await keeping.settings(chartId, freshSettings(record.good ?? record.text)));
   };
 
   const part = (otherTab: OtherTab | null): void => {
     const { text, settings, shelf } = store.getState();
     const entry = entryFor(newId(), text);
-    opened = '';
-    // Set anew in two steps, so that the text and the settings are seen as changed and written under the new id.
-    store.setState({ chartId: entry.id, text: '', otherTab, shelf: [entry, ...shelf] });
-    store.setState({ text, settings: { ...settings } });
+    store.setState({ chartId: entry.id, openedText: null, settings: { ...settings }, otherTab, shelf: [entry, ...shelf] });
   };
 
   return {
@@ -78,13 +84,13 @@ export function createOpener({ store, keeping, pipeline, demos, now, newId, stop
       stop();
       void keeping.flush();
       const entry = entryFor(newId(), NEW_CHART);
-      putOn(entry.id, NEW_CHART, NEW_CHART, freshSettings(NEW_CHART));
+      putOn(entry.id, { text: NEW_CHART, good: null }, null, freshSettings(NEW_CHART));
       store.setState({ shelf: [entry, ...store.getState().shelf] });
     },
     putQuick: (text) => {
       stop();
       void keeping.flush();
-      putOn('quick', text, text, freshSettings(text));
+      putOn('quick', { text, good: null }, null, freshSettings(text));
     },
     shelved: (after, before) => {
       const own = !before.chartId.startsWith('demo-') && before.chartId !== 'quick';
@@ -99,7 +105,7 @@ export function createOpener({ store, keeping, pipeline, demos, now, newId, stop
     meetOtherTab: (chartId, text) => {
       const state = store.getState();
       if (state.chartId !== chartId || state.text === text) return;
-      if (state.text === opened) store.setState({ otherTab: { kind: 'fresh', chartId, text } });
+      if (state.text === state.openedText) store.setState({ otherTab: { kind: 'fresh', chartId, text } });
       else part({ kind: 'parted', chartId, text });
     },
   };

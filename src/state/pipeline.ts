@@ -30,6 +30,8 @@ export interface Pipeline {
   readonly read: (text: string) => Result<Chart, ChartFault>;
   /** Arranges and performs a chart; a loop that no longer fits the form is fitted to it. */
   readonly make: (chart: Chart, settings: Settings) => Music;
+  /** The whole form under the same settings in the other direction, for the lesson sheet. */
+  readonly otherDirection: (chart: Chart, settings: Settings) => Score;
   /** The score that a performance was made from, or null for one that was not made here. */
   readonly scoreOf: (performance: Performance) => Score | null;
 }
@@ -56,6 +58,7 @@ export function createPipeline(stages: Stages): Pipeline {
   const read = rememberLast(stages.readChart);
   const loopInForm = rememberLast(fitLoop);
   const arrangeWhole = rememberLast(arrange);
+  const arrangeOther = rememberLast(arrange);
   const arrangeLoop = rememberLast(arrange);
   const perform = rememberLast((score: Score, pulse: Settings['pulse'], ending: boolean): Performance => {
     // Hands are silenced in the mix, which is heard at once, so both are always performed.
@@ -75,6 +78,8 @@ export function createPipeline(stages: Stages): Pipeline {
   return {
     read,
     scoreOf: (performance) => madeFrom.get(performance) ?? null,
+    otherDirection: (chart, { direction, kind, level, devices, hands, colour, seed, transpose }) =>
+      arrangeOther(chart, null, direction === '2-3' ? '3-2' : '2-3', kind, level, devices, hands, colour, seed, transpose, true),
     make: (chart, settings) => {
       const { direction, kind, level, devices, hands, colour, seed, transpose, round, pulse } = settings;
       const ending = round === 'once, then end';

@@ -50,6 +50,7 @@ export function preferencesFrom(saved: unknown, fallback: Preferences): Preferen
     theme: oneOf(['device', 'paper', 'night'], fields.theme) ?? fallback.theme,
     tempoUnit: oneOf(['half', 'quarter'], fields.tempoUnit) ?? fallback.tempoUnit,
     shortcuts: typeof fields.shortcuts === 'boolean' ? fields.shortcuts : fallback.shortcuts,
+    paper: oneOf(['A4', 'Letter'], fields.paper) ?? fallback.paper,
     ceiling: between(fields.ceiling, 0, 1) ?? fallback.ceiling,
     tuningCents: between(fields.tuningCents, -50, 50) ?? fallback.tuningCents,
     cautionSeen: typeof fields.cautionSeen === 'boolean' ? fields.cautionSeen : fallback.cautionSeen,

@@ -60,6 +60,8 @@ export interface Preferences {
   readonly theme: 'device' | 'paper' | 'night';
   readonly tempoUnit: 'half' | 'quarter';
   readonly shortcuts: boolean;
+  /** Paper of the lesson sheet. */
+  readonly paper: 'A4' | 'Letter';
   /** Overall loudness, 0 to 1; it starts moderate. */
   readonly ceiling: number;
   /** Cents above A = 440, −50 to 50. */
@@ -101,6 +103,7 @@ export const DEFAULT_PREFERENCES: Preferences = {
   theme: 'device',
   tempoUnit: 'half',
   shortcuts: true,
+  paper: 'A4',
   ceiling: 0.7,
   tuningCents: 0,
   cautionSeen: false,
@@ -129,4 +132,10 @@ export function plainMix(balance: Balance, mix: PlainMix): Balance {
     (part) => [part, part === 'pulse' ? balance.pulse : { ...balance[part], muted: !heard.includes(part) }] as const,
   );
   return Object.fromEntries(entries) as Record<PartName, PartBalance>;
+}
+
+/** `balance` with both hands of the piano sounding. */
+export function bothHands(balance: Balance): Balance {
+  const sounding = (part: PartName): PartBalance => ({ ...balance[part], muted: false });
+  return { ...balance, 'piano right': sounding('piano right'), 'piano left': sounding('piano left') };
 }

@@ -1,5 +1,5 @@
 import { type Colour, type Device, type Direction, type Hands, type Level, TEMPO_RANGE } from '../vocabulary';
-import { noteLetter } from './grid';
+import { printedNote } from './spoken';
 
 /** Every sentence and label of the app frame, the transport, the balance and the chart page. Bars are given from 0 and shown from 1. */
 
@@ -43,7 +43,7 @@ export const COLOUR_WORDS: Readonly<Record<Colour, string>> = { plain: 'plain', 
 
 /** A key as it is printed: `Bb` gives `B♭`, `F#m` gives `F♯m`. */
 export const keyWords = (key: { readonly tonic: string; readonly mode: 'major' | 'minor' }): string =>
-  noteLetter(key.tonic) + (key.mode === 'minor' ? 'm' : '');
+  printedNote(key.tonic) + (key.mode === 'minor' ? 'm' : '');
 
 /** A tempo in the unit the player reads: half notes as kept, quarter notes twice that. */
 export const tempoNumber = (halfNotes: number, unit: 'half' | 'quarter'): number =>

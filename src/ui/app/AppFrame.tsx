@@ -1,4 +1,4 @@
-import { lazy, Suspense, useMemo, useState } from 'react';
+import { lazy, Suspense, startTransition, useMemo, useState } from 'react';
 import type { Desk } from '../../state/desk';
 import { SCREEN } from '../../words/screen';
 import { Transport } from '../transport/Transport';
@@ -28,8 +28,12 @@ export function AppFrame({ desk }: { readonly desk: Desk }) {
 function Page({ desk }: { readonly desk: Desk }) {
   const place = usePlace();
   const [open, setOpen] = useState<'balance' | 'keys' | null>(null);
+  // A transition keeps the page in sight while a panel is fetched.
   const panels = useMemo(
-    () => ({ balance: () => setOpen((now) => (now === 'balance' ? null : 'balance')), keys: () => setOpen('keys') }),
+    () => ({
+      balance: () => startTransition(() => setOpen((now) => (now === 'balance' ? null : 'balance'))),
+      keys: () => startTransition(() => setOpen('keys')),
+    }),
     [],
   );
   const close = (): void => setOpen(null);
@@ -37,7 +41,7 @@ function Page({ desk }: { readonly desk: Desk }) {
   useShortcuts(desk, panels.keys);
   return (
     <>
-      <Header balanceOpen={open === 'balance'} onBalance={panels.balance} onKeys={panels.keys} />
+      <Header place={place} balanceOpen={open === 'balance'} onBalance={panels.balance} onKeys={panels.keys} />
       <Suspense fallback={null}>
         {open === 'balance' && <BalancePanel onClose={close} />}
         {open === 'keys' && <KeyList onClose={close} />}

@@ -1,12 +1,16 @@
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from './desk-context';
-import { PLACES, usePlace } from './use-place';
+import { PLACES, type Place } from './use-place';
 import { useTheme } from './use-theme';
 
 /** Name, places, and what changes the look of the page. */
-export function Header(props: { readonly balanceOpen: boolean; readonly onBalance: () => void; readonly onKeys: () => void }) {
+export function Header(props: {
+  readonly place: Place;
+  readonly balanceOpen: boolean;
+  readonly onBalance: () => void;
+  readonly onKeys: () => void;
+}) {
   const run = useRun();
-  const place = usePlace();
   const otherTheme = useTheme() === 'night' ? 'paper' : 'night';
   const view = useDesk((state) => state.settings.view);
   return (
@@ -17,7 +21,7 @@ export function Header(props: { readonly balanceOpen: boolean; readonly onBalanc
       <div className="wordmark">{SCREEN.name}</div>
       <nav className="places" aria-label={SCREEN.placesName}>
         {PLACES.map((name) => (
-          <a key={name} href={`#/${name}`} aria-current={name === place ? 'page' : undefined}>
+          <a key={name} href={`#/${name}`} aria-current={name === props.place ? 'page' : undefined}>
             {SCREEN.places[name]}
           </a>
         ))}

@@ -1,4 +1,4 @@
-import { useCallback, useMemo } from 'react';
+import { lazy, Suspense, useCallback, useMemo } from 'react';
 import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
 import { SCREEN } from '../../words/screen';
@@ -9,11 +9,14 @@ import { Notices } from './Notices';
 import { QuickLine } from './QuickLine';
 import { Shield } from './Shield';
 
+const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
+
 /** The Practise place: title and quick line, and the board with the cycle that sounds. Drawn again when the music or the start changes, not as it plays. */
 export function PractisePage() {
   const { run, heard, scoreOf } = useDeskItself();
   const music = useDesk((state) => state.music);
   const loop = useDesk((state) => state.settings.loop);
+  const view = useDesk((state) => state.settings.view);
   const balance = useDesk((state) => state.settings.balance);
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const startBar = usePlaying((state) => state.startBar);
@@ -23,6 +26,17 @@ export function PractisePage() {
   const startAt = useCallback((bar: number) => run({ kind: 'start at bar', bar }), [run]);
   const sound = useCallback((stroke: Stroke) => run({ kind: 'sound', midi: stroke.midi, velocity: stroke.velocity }), [run]);
   const loopBars = useCallback((fromBar: number, toBar: number) => run({ kind: 'loop bars', loop: { fromBar, toBar } }), [run]);
+
+  const score = music?.score;
+  const staff = useCallback(
+    (fromBar: number, toBar: number) =>
+      score && (
+        <Suspense fallback={<p className="caption">{SCREEN.loading}</p>}>
+          <StaffView score={score} bars={{ fromBar, toBar }} heard={heard} playing={playing} onStartAt={startAt} />
+        </Suspense>
+      ),
+    [score, heard, playing, startAt],
+  );
 
   if (!music) {
     return (
@@ -49,6 +63,7 @@ export function PractisePage() {
           onStartAt={startAt}
           onStroke={sound}
           onLoop={loopBars}
+          {...(view === 'staff' ? { staff } : {})}
         >
           <div className="tune">
             <h1>{music.score.title}</h1>

@@ -1,16 +1,32 @@
 import { SCREEN } from '../../words/screen';
-import { useDesk, useRun } from './desk-context';
+import { SheetPage } from '../sheet/SheetPage';
+import { useDesk, useDeskItself } from './desk-context';
 
-/** The Sheet place until the sheet itself is joined in main. */
+/** The Sheet place: the lesson sheet of what lies on the desk, as it prints. */
 export function SheetPlace() {
-  const run = useRun();
-  const title = useDesk((state) => state.music?.score.title ?? '');
+  const { run, otherDirection } = useDeskItself();
+  const music = useDesk((state) => state.music);
+  const tempo = useDesk((state) => state.settings.tempo);
+  const goal = useDesk((state) => state.settings.goalTempo);
+  const paper = useDesk((state) => state.preferences.paper);
+  const other = music && otherDirection();
+  if (!music || !other) {
+    return (
+      <div className="empty">
+        <p>{SCREEN.noMusic}</p>
+        <a href="#/chart">{SCREEN.goToChart}</a>
+      </div>
+    );
+  }
   return (
-    <div className="empty">
-      <h1>{title}</h1>
-      <button type="button" className="key" onClick={() => run({ kind: 'save midi' })}>
-        {SCREEN.saveMidi}
-      </button>
-    </div>
+    <SheetPage
+      score={music.whole}
+      other={other}
+      tempo={tempo}
+      goal={goal}
+      paper={paper}
+      onPaper={(chosen) => run({ kind: 'prefer', preferences: { paper: chosen } })}
+      onMidi={() => run({ kind: 'save midi' })}
+    />
   );
 }

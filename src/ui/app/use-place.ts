@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 
 /** The places of the page, by their part of the address after `#/`. */
 export const PLACES = ['practise', 'chart', 'sheet'] as const;
@@ -10,12 +10,14 @@ export function placeOf(hash: string): Place {
   return PLACES.find((place) => place === name) ?? 'practise';
 }
 
-/** The place the address names now. */
+/** The place the address names now. A place that is fetched on demand takes over when it is there; the one before stays in sight until then. */
 export function usePlace(): Place {
-  return useSyncExternalStore(onAddress, () => placeOf(window.location.hash));
-}
-
-function onAddress(changed: () => void): () => void {
-  window.addEventListener('hashchange', changed);
-  return () => window.removeEventListener('hashchange', changed);
+  const [place, setPlace] = useState(() => placeOf(window.location.hash));
+  useEffect(() => {
+    const follow = (): void => startTransition(() => setPlace(placeOf(window.location.hash)));
+    follow();
+    window.addEventListener('hashchange', follow);
+    return () => window.removeEventListener('hashchange', follow);
+  }, []);
+  return place;
 }

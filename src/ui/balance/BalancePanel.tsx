@@ -1,8 +1,8 @@
-import { useEffect, useRef } from 'react';
 import { PARTS } from '../../state/parts';
 import { PLAIN_MIXES } from '../../state/settings';
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
+import { usePanel } from '../app/use-panel';
 import { PartFader } from './PartFader';
 import './balance.css';
 
@@ -11,21 +11,10 @@ export function BalancePanel(props: { readonly onClose: () => void }) {
   const run = useRun();
   const ceiling = useDesk((state) => state.preferences.ceiling);
   const tuning = useDesk((state) => state.preferences.tuningCents);
-  const panel = useRef<HTMLElement>(null);
+  const panel = usePanel(props.onClose);
   const { onClose } = props;
-  useEffect(() => panel.current?.focus({ preventScroll: true }), []);
   return (
-    <section
-      ref={panel}
-      className="balance"
-      aria-label={SCREEN.balance}
-      tabIndex={-1}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.preventDefault();
-        onClose();
-      }}
-    >
+    <section ref={panel} className="balance" aria-label={SCREEN.balance} tabIndex={-1}>
       <div className="balance-head">
         <h2>{SCREEN.balance}</h2>
         <button type="button" className="key" onClick={onClose}>

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
-import { chordText } from '../../words/grid';
 import { SCREEN, sectionWords } from '../../words/screen';
+import { printedChord } from '../../words/spoken';
 
 /** A long form is drawn up to here; typing stays quick. */
 const DRAWN = 400;
@@ -65,6 +65,6 @@ function VisitRows(props: {
 
 function barWords(bar: SoundingBar): string {
   if (bar.playing === 'nobody') return 'stop';
-  const words = bar.chords.map((chord) => (chord.push ? '>' : '') + chordText(chord.symbol)).join(' ');
+  const words = bar.chords.map((chord) => (chord.push ? '>' : '') + printedChord(chord.symbol)).join(' ');
   return words === '' ? '—' : words;
 }

@@ -1,5 +1,5 @@
-import { useEffect, useRef } from 'react';
 import { SCREEN } from '../../words/screen';
+import { usePanel } from '../app/use-panel';
 import { ClaveGroup } from './ClaveGroup';
 import { FigureGroup } from './FigureGroup';
 import { HandSwitches } from './HandSwitches';
@@ -15,37 +15,18 @@ export function MoreSheet(props: {
   readonly onBalance: () => void;
   readonly onKeys: () => void;
 }) {
-  const sheet = useRef<HTMLElement>(null);
-  const { onClose } = props;
-  useEffect(() => {
-    const before = document.activeElement;
-    sheet.current?.focus({ preventScroll: true });
-    return () => {
-      if (before instanceof HTMLElement) before.focus({ preventScroll: true });
-    };
-  }, []);
+  const sheet = usePanel(props.onClose);
   return (
-    <section
-      ref={sheet}
-      id={props.id}
-      className="more"
-      aria-label={SCREEN.moreName}
-      tabIndex={-1}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.preventDefault();
-        onClose();
-      }}
-    >
+    <section ref={sheet} id={props.id} className="more" aria-label={SCREEN.moreName} tabIndex={-1}>
       <div className="more-groups">
         <section className="group more-hands" aria-label={SCREEN.handsSound}>
           <h3>{SCREEN.handsSound}</h3>
           <HandSwitches />
         </section>
         <TempoGroup />
-        <ClaveGroup />
         <LoopGroup />
         <FigureGroup />
+        <ClaveGroup />
         <KeyGroup />
         <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
       </div>

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import { blockedWords, SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { Announcer } from './Announcer';
@@ -7,10 +7,9 @@ import { DirectionSwitch } from './DirectionSwitch';
 import { HandSwitches } from './HandSwitches';
 import { LevelStepper } from './LevelStepper';
 import { LoopControl } from './LoopControl';
+import { MoreSheet } from './MoreSheet';
 import { TempoControl } from './TempoControl';
 import './transport.css';
-
-const MoreSheet = lazy(() => import('./MoreSheet').then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
 export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void }) {
@@ -30,9 +29,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
           {blockedWords(blocked)}
         </p>
       )}
-      <Suspense fallback={null}>
-        {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
-      </Suspense>
+      {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
       <div className="transport-bar">
         <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
           {stopped ? SCREEN.play : SCREEN.stop}
