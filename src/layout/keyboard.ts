@@ -4,7 +4,9 @@
  */
 import type { Score } from '../music/score';
 import type { Degree, PianoStroke } from '../vocabulary';
-import { list, motionWords, noteLetter, shapeWords } from '../words/grid';
+import { motionWords, shapeWords } from '../words/grid';
+import { DEFAULT_LANGUAGE } from '../words/language';
+import { printedNote, spokenList } from '../words/spoken';
 
 /** One key of the keyboard, in units of the drawing. */
 export interface Key {
@@ -85,7 +87,7 @@ export function handShapes(score: Score): readonly HandShape[] {
       right: stroke?.midi ?? [],
       left: low?.midi ?? [],
       words: wordsOf(stroke),
-      leftWords: low ? list(low.names.map(noteLetter)) : '',
+      leftWords: low ? spokenList(low.names.map(printedNote), DEFAULT_LANGUAGE) : '',
       ...motion(before, stroke),
     };
   });

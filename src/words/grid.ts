@@ -1,4 +1,6 @@
 import type { Degree, Side } from '../vocabulary';
+import { DEFAULT_LANGUAGE } from './language';
+import { DEGREE_WORDS, printedChord, printedNote, spokenList } from './spoken';
 
 /** What one cell of the grid holds, for its name in words. Names are ASCII scientific (`Eb4`). */
 export interface CellFacts {
@@ -19,19 +21,6 @@ export interface CellFacts {
   readonly percussion: readonly string[];
 }
 
-/** A note name as it is printed: `C#4` gives `C♯`, `Bb` gives `B♭`. */
-export const noteLetter = (name: string): string =>
-  name
-    .replace(/-?\d+$/, '')
-    .replaceAll('#', '♯')
-    .replaceAll('b', '♭');
-
-/** A chord symbol as it is printed: `B7b9` gives `B7♭9`, `Ebm7/Bb` gives `E♭m7/B♭`. */
-export const chordText = (symbol: string): string =>
-  symbol.replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash, letter, sign) => slash + letter + musical(sign)).replace(/[b#](?=\d)/g, musical);
-
-const musical = (signs: string): string => signs.replaceAll('b', '♭').replaceAll('#', '♯');
-
 /** A note name as it is said: `Eb4` gives `E flat 4`. */
 export const spokenNote = (name: string): string =>
   name
@@ -44,14 +33,12 @@ const said = (times: number, word: string): string => (times === 0 ? '' : times 
 export function spokenNotes(names: readonly string[]): string {
   const spoken = names.map((name, at) => {
     const before = names[at - 1];
-    return before !== undefined && noteLetter(before) === noteLetter(name) ? (/-?\d+$/.exec(name)?.[0] ?? '') : spokenNote(name);
+    return before !== undefined && printedNote(before) === printedNote(name) ? (/-?\d+$/.exec(name)?.[0] ?? '') : spokenNote(name);
   });
   return list(spoken);
 }
 
-/** Words joined as in speech: `a`, `a and b`, `a, b and c`. */
-export const list = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+const list = (words: readonly string[]): string => spokenList(words, DEFAULT_LANGUAGE);
 
 /** A side by its name. */
 export const sideName = (side: Side): string => `${side}-side`;
@@ -62,7 +49,7 @@ export const barName = (number: number): string => `bar ${number}`;
 /** A cell in words: `bar 3, 2-side, beat 2 and, clave stroke, right hand E flat 4 and 5`. */
 export function cellSentence(cell: CellFacts): string {
   const parts = [barName(cell.bar), sideName(cell.side), cell.count === '&' ? `beat ${cell.beat} and` : `beat ${cell.beat}`];
-  if (cell.chord) parts.push(cell.chord.early ? `${chordText(cell.chord.symbol)} taken early` : chordText(cell.chord.symbol));
+  if (cell.chord) parts.push(cell.chord.early ? `${printedChord(cell.chord.symbol)} taken early` : printedChord(cell.chord.symbol));
   if (cell.clave) parts.push('clave stroke');
   if (cell.hit) parts.push('band hit');
   if (cell.right.length > 0) parts.push(`right hand ${spokenNotes(cell.right)}`);
@@ -72,42 +59,16 @@ export function cellSentence(cell: CellFacts): string {
   return parts.join(', ');
 }
 
-const DEGREE_WORDS: Readonly<Record<Degree, string>> = {
-  '1': 'root',
-  b2: 'second',
-  '2': 'second',
-  b3: 'third',
-  '3': 'third',
-  '4': 'fourth',
-  '#4': 'raised fourth',
-  b5: 'fifth',
-  '5': 'fifth',
-  '#5': 'fifth',
-  b6: 'sixth',
-  '6': 'sixth',
-  b7: 'seventh',
-  '7': 'seventh',
-  b9: 'flat ninth',
-  '9': 'ninth',
-  '#9': 'sharp ninth',
-  '11': 'eleventh',
-  '#11': 'sharp eleventh',
-  b13: 'flat thirteenth',
-  '13': 'thirteenth',
-  bb7: 'seventh',
-};
-
-/** A degree in short, as the hand strip names it: `third`, `flat ninth`. */
-export const degreeWord = (degree: Degree): string => DEGREE_WORDS[degree];
+const degreeWord = (degree: Degree): string => DEGREE_WORDS[DEFAULT_LANGUAGE][degree];
 
 /** The hand's shape: `C♯ octave, third of A7`, `G and B`. `degree` and `chord` belong to the octave note. */
 export function shapeWords(names: readonly string[], degree: Degree | null, chord: string): string {
-  const letters = names.map(noteLetter);
+  const letters = names.map(printedNote);
   const outer = letters.length > 1 && letters[0] === letters.at(-1);
   const inside = outer ? letters.slice(1, -1) : letters;
-  if (!outer) return letters.length === 1 && degree ? `${letters[0]}, ${degreeWord(degree)} of ${chordText(chord)}` : list(letters);
+  if (!outer) return letters.length === 1 && degree ? `${letters[0]}, ${degreeWord(degree)} of ${printedChord(chord)}` : list(letters);
   const octave = `${letters[0]} octave${inside.length > 0 ? ` with ${list(inside)}` : ''}`;
-  return degree ? `${octave}, ${degreeWord(degree)} of ${chordText(chord)}` : octave;
+  return degree ? `${octave}, ${degreeWord(degree)} of ${printedChord(chord)}` : octave;
 }
 
 /** A note that comes from another: its name and how far it moved, in semitones. */
@@ -123,8 +84,8 @@ export function motionWords(stays: readonly string[], moves: readonly NamedMove[
   const first = moves[0]?.semitones;
   if (notes > 0 && moves.length === 0) return `${all}${notes === 1 ? 'stays' : 'stay'}`;
   if (first !== undefined && stays.length === 0 && moves.every((move) => move.semitones === first)) return `${all}${stepWords(first)}`;
-  const held = stays.length === 0 ? [] : [`${list(stays.map(noteLetter))} ${stays.length === 1 ? 'stays' : 'stay'}`];
-  return [...held, ...moves.map((move) => `${noteLetter(move.name)} ${stepWords(move.semitones)}`)].join(', ');
+  const held = stays.length === 0 ? [] : [`${list(stays.map(printedNote))} ${stays.length === 1 ? 'stays' : 'stay'}`];
+  return [...held, ...moves.map((move) => `${printedNote(move.name)} ${stepWords(move.semitones)}`)].join(', ');
 }
 
 function stepWords(semitones: number): string {
@@ -145,7 +106,7 @@ export const GRID_WORDS = {
   countIn: 'count-in',
   bass: 'bass',
   silent: 'silent',
-  firstTime: '1st time only',
+  firstTime: '1st time',
   noChord: 'N.C.',
   noChordMeans: 'clave and percussion go on',
   stop: 'stop',
@@ -160,10 +121,9 @@ export const GRID_WORDS = {
   bars: (from: number, to: number) => (to - from === 1 ? `bar ${from + 1}` : `bars ${from + 1} to ${to}`),
   count: (bars: number) => (bars === 1 ? '1 bar' : `${bars} bars`),
   fromSide: (side: Side) => `from the ${sideName(side)}`,
-  beginsOn: (section: string, side: Side) => `${section} begins on the ${sideName(side)}`,
-  loneBar: (section: string) => `${section} ends here, on half a cycle`,
-  halfSide: 'half a side: from here the clave lies half a bar later',
-  restart: 'the clave starts again here',
+  loneBar: (section: string) => `${section} ends here, in the middle of the clave. What follows begins on the other side.`,
+  halfSide: 'A bar of half a side: from here on the clave lies across the bars.',
+  restartShort: 'clave starts again',
   loopFrom: 'Loop starts at',
   loopTo: 'Loop ends after',
   previous: 'Previous card',

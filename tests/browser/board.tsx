@@ -3,7 +3,11 @@ import '@fontsource-variable/atkinson-hyperlegible-next';
 import { useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Heard } from '../../src/state/ports';
+import type { Hands, Level } from '../../src/vocabulary';
 import '../../src/ui/tokens.css';
+import { DEMO_BOOK } from '../../src/music/chart/demo-book';
+import { readChart } from '../../src/music/chart/read';
+import { arrange } from '../../src/music/score';
 import type { BarRun } from '../../src/ui/practise/board-props';
 import { PractiseBoard } from '../../src/ui/practise/PractiseBoard';
 import { FERRY, ferryScore, ODD_FERRY, SHORT_FERRY } from '../layout/ferry-score';
@@ -11,11 +15,20 @@ import { FERRY, ferryScore, ODD_FERRY, SHORT_FERRY } from '../layout/ferry-score
 const query = new URLSearchParams(location.search);
 document.documentElement.dataset.theme = query.has('night') ? 'night' : 'paper';
 
+/** A chart of the demo book, arranged, or the score typed for the tests. */
+function drawnScore(direction: '2-3' | '3-2') {
+  const demo = DEMO_BOOK[Number(query.get('demo') ?? -1)];
+  const chart = demo && readChart(demo.text);
+  const level = Number(query.get('level') ?? 2) as Level;
+  if (chart?.ok) return arrange(chart.value, { level, ...(query.has('hands') ? { hands: query.get('hands') as Hands } : {}) });
+  return ferryScore(query.has('odd') ? ODD_FERRY : query.has('short') ? SHORT_FERRY : FERRY, direction);
+}
+
 function Page() {
   const [cursor, setCursor] = useState(Number(query.get('at') ?? 0));
   const [loop, setLoop] = useState<BarRun | null>(query.has('loop') ? { fromBar: 0, toBar: 4 } : null);
   const [direction, setDirection] = useState<'2-3' | '3-2'>(query.has('flip') ? '3-2' : '2-3');
-  const score = useMemo(() => ferryScore(query.has('odd') ? ODD_FERRY : query.has('short') ? SHORT_FERRY : FERRY, direction), [direction]);
+  const score = useMemo(() => drawnScore(direction), [direction]);
   const playing = query.has('playing') || query.has('run');
   const start = performance.now();
   const heard = (): Heard | null => {

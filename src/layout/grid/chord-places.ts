@@ -1,4 +1,4 @@
-import { chordText } from '../../words/grid';
+import { printedChord } from '../../words/spoken';
 import type { ChordMark } from './cards';
 import { fittedLine, type TypeLine } from './type-run';
 
@@ -42,7 +42,7 @@ export function chordPlaces(marks: readonly ChordMark[], room: ChordRoom): reado
     const left = mark.step * room.cell + 10;
     const free = next ? Math.max(room.cell, next.step * room.cell - left - 8) : Math.max(edge - left - 8, edge * 0.45);
     const size = mark.kind === 'played' ? room.size : room.size * QUIET;
-    const line = fittedLine(chordText(mark.symbol), size, free, size * LEAST);
+    const line = fittedLine(printedChord(mark.symbol), size, free, size * LEAST);
     const x = Math.min(left, edge - line.width - 8);
     return { mark, lettering: { ...line, x, y: room.baseline }, tie: tieOf(mark, x, line.width, room) };
   });

@@ -1,5 +1,5 @@
 import type { BassStroke, PianoStroke } from '../../vocabulary';
-import { noteLetter } from '../../words/grid';
+import { printedNote } from '../../words/spoken';
 import type { NoteMark } from './cards';
 import type { Lettering } from './chord-places';
 import { CAP, type ContourScale, innerY, isOuter, outerY, spread } from './contour';
@@ -57,7 +57,7 @@ export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame
     inside.map(({ midi }) => (outer ? lowY - rise(midi) : innerY(scale, midi))),
     frame.type.mark + 1,
   );
-  const name = (y: number, text: string) => named(centre, y, frame.type.mark, noteLetter(text), frame.type.note, cell - 28);
+  const name = (y: number, text: string) => named(centre, y, frame.type.mark, printedNote(text), frame.type.note, cell - 28);
   const struck = !mark.ringsIn;
   return {
     mark,
@@ -83,7 +83,7 @@ export function leftBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame,
   const slope = Math.min(4, (frame.lanes.left.height - chip - 4) / Math.max(1, range.high - range.low));
   const low = mark.stroke.midi[0] ?? range.low;
   const y = middleOf(frame, 'left') - (low - (range.low + range.high) / 2) * slope;
-  const letters = [...new Set(mark.stroke.names.map(noteLetter))].join(' ');
+  const letters = [...new Set(mark.stroke.names.map(printedNote))].join(' ');
   const blocks = mark.ringsIn ? [] : [named(centre, y, chip, letters, frame.type.note, cell - 18)];
   return { mark, centre, blocks, cap: null, stem: null, beads: [], tails: tails(mark, cell, [y]) };
 }
@@ -96,7 +96,7 @@ export function bassBox(mark: NoteMark<BassStroke>, cell: number, frame: Frame, 
   const to = mark.ringsOut ? Math.min(end, frame.width) : end - 6;
   const box = { x: from, y: lane.top + 3, width: Math.max(10, to - from), height: lane.height - 9 };
   const silent = mark.ringsIn && (box.width < cell || !named);
-  const line = fittedLine(noteLetter(mark.stroke.names[0] ?? ''), frame.type.note, Math.max(20, box.width - 20), 14);
+  const line = fittedLine(printedNote(mark.stroke.names[0] ?? ''), frame.type.note, Math.max(20, box.width - 20), 14);
   const lettering = silent ? null : { ...line, x: from + 16, y: box.y + box.height / 2 + line.size * TO_BASELINE };
   return { mark, box, flatLeft: mark.ringsIn, flatRight: mark.ringsOut, lettering };
 }

@@ -1,4 +1,4 @@
-import { noteLetter } from '../../words/grid';
+import { printedNote } from '../../words/spoken';
 import type { Panel } from './cards';
 import { type ChordBox, chordPlaces, type Lettering, type Point } from './chord-places';
 import { isOuter } from './contour';
@@ -44,7 +44,7 @@ export function nextBoxes(panel: Panel, kind: NextSize): NextBoxes {
   const octaves = panel.right
     .filter((mark) => !mark.ringsIn && isOuter(mark.stroke))
     .map((mark) => {
-      const line = typeLine(noteLetter(mark.stroke.names[0] ?? ''), size.note);
+      const line = typeLine(printedNote(mark.stroke.names[0] ?? ''), size.note);
       const centre = (mark.step + 0.5) * cell;
       const width = Math.max(cell * 0.55, line.width + 10);
       return {

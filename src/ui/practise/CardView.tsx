@@ -1,8 +1,9 @@
 import { type KeyboardEvent, type ReactNode, useRef } from 'react';
+import { cardBoxes } from '../../layout/grid/card-boxes';
 import type { Card, CardNote, StepGrid } from '../../layout/grid/cards';
-import { contourScale } from '../../layout/grid/contour';
 import type { Frame } from '../../layout/grid/frame';
-import { type PanelBoxes, panelBoxes } from '../../layout/grid/panel-boxes';
+import type { PanelBoxes } from '../../layout/grid/panel-boxes';
+import type { PartName } from '../../performance/performance';
 import type { Direction, Stroke } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
 import { type Place, placeAfterKey } from './grid-keys';
@@ -16,6 +17,7 @@ export interface CardViewProps {
   readonly direction: Direction;
   readonly inLoop: boolean;
   readonly selected: Stroke | null;
+  readonly silent: readonly PartName[];
   /** The cell that takes the Tab key. */
   readonly place: Place;
   readonly onPlace: (place: Place) => void;
@@ -65,6 +67,7 @@ export function CardView(props: CardViewProps) {
             boxes={boxes[at] as PanelBoxes}
             saying={at === 0 ? sayingOf(card) : null}
             selected={props.selected}
+            silent={props.silent}
             tabStep={place.bar === panel.bar.index ? place.step : null}
             onCell={(bar, step) => onPlace({ bar, step })}
             onStartAt={onStartAt}
@@ -72,35 +75,29 @@ export function CardView(props: CardViewProps) {
             staff={at === 0 ? props.staff : null}
           />
         ))}
+        {card.panels.length === 1 && <p className="half-words">{halfWords(card)}</p>}
       </div>
       {props.children}
     </div>
   );
 }
 
-/** The boxes of every panel of a card. */
-function cardBoxes(grid: StepGrid, card: Card, frame: Frame): readonly PanelBoxes[] {
-  const form = grid.cards.flatMap((each) => each.panels);
-  const scale = contourScale(card.panels, form, frame.lanes.right, frame.type.mark);
-  const lows = card.panels.flatMap((panel) => panel.left.map((mark) => mark.stroke.midi[0] ?? 60));
-  const range = { low: Math.min(...lows, 127), high: Math.max(...lows, 0) };
-  const first = form.findIndex((panel) => panel.bar.tick === grid.fromTick);
-  const last = form.findIndex((panel) => panel.bar.tick + panel.bar.ticks === grid.toTick);
-  return card.panels.map((panel) => {
-    const here = panel.bar.index;
-    const before = (grid.closed && here === first ? form[last] : form[here - 1]) ?? null;
-    const after = (grid.closed && here === last ? form[first] : form[here + 1]) ?? null;
-    return panelBoxes(panel, frame, scale, range, { before, after, opens: frame.stacked || panel === card.panels[0] });
-  });
+/** What the card says in its heading, in a few words, or null. */
+export function sayingOf(card: Card): string | null {
+  const words: Record<CardNote, string | null> = {
+    'other side': GRID_WORDS.fromSide(card.side),
+    'lone bar': null,
+    'half side': null,
+    restart: GRID_WORDS.restartShort,
+  };
+  const said = card.notes.map((note) => words[note]);
+  if (card.panels.some((panel) => panel.hits.length > 0)) said.push(GRID_WORDS.hit);
+  return said.filter((saying) => saying !== null).join(' · ') || null;
 }
 
-/** The card's notes in words, or null. */
-export function sayingOf(card: Card): string | null {
-  const words: Record<CardNote, string> = {
-    'other side': GRID_WORDS.beginsOn(card.section, card.side),
-    'lone bar': GRID_WORDS.loneBar(card.section),
-    'half side': GRID_WORDS.halfSide,
-    restart: GRID_WORDS.restart,
-  };
-  return card.notes.length === 0 ? null : card.notes.map((note) => words[note]).join(' · ');
+/** What stands in the empty half of a card of a single bar. */
+function halfWords(card: Card): string {
+  const pickup = card.panels[0]?.bar.kind === 'pickup';
+  if (pickup) return GRID_WORDS.pickup;
+  return card.notes.includes('half side') ? GRID_WORDS.halfSide : GRID_WORDS.loneBar(card.section);
 }

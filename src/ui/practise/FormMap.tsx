@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { MapSection, StepGrid } from '../../layout/grid/cards';
-import { chordText, GRID_WORDS } from '../../words/grid';
+import { GRID_WORDS } from '../../words/grid';
+import { printedChord } from '../../words/spoken';
 import type { BarRun } from './board-props';
 import { useLoopHandles } from './use-loop-handles';
 
@@ -79,6 +80,6 @@ function aboutSection(section: MapSection): string {
 }
 
 function chordsOf(grid: StepGrid, card: number): string {
-  const symbols = grid.cards[card]?.panels.flatMap((panel) => panel.bar.chords.map((chord) => chordText(chord.symbol))) ?? [];
+  const symbols = grid.cards[card]?.panels.flatMap((panel) => panel.bar.chords.map((chord) => printedChord(chord.symbol))) ?? [];
   return [...new Set(symbols)].join(', ');
 }

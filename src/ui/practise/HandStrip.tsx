@@ -1,4 +1,4 @@
-import { memo, type RefObject } from 'react';
+import { type CSSProperties, memo, type RefObject } from 'react';
 import type { Keyboard } from '../../layout/keyboard';
 import { GRID_WORDS } from '../../words/grid';
 
@@ -16,7 +16,11 @@ export const HandStrip = memo(function HandStrip({ keyboard, strip }: HandStripP
   const ordered = [...keyboard.keys].sort((one, other) => Number(one.black) - Number(other.black));
   return (
     <section className="hand-strip" ref={strip} aria-hidden="true">
-      <svg aria-hidden="true" viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`} preserveAspectRatio="xMidYMid meet">
+      <svg
+        aria-hidden="true"
+        viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`}
+        style={{ '--keys-ratio': keyboard.width / WHITE_HEIGHT } as CSSProperties}
+      >
         {ordered.map((key) => (
           <rect
             key={key.midi}

@@ -4,7 +4,7 @@ import { type NextSize, nextBoxes } from '../../layout/grid/next-boxes';
 import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
-import { ChordDrawing, diamond } from './PanelDrawing';
+import { ChordDrawing, diamond } from './Marks';
 
 export interface NextCardProps {
   readonly card: Card;

@@ -1,33 +1,74 @@
 import type { Panel } from '../../layout/grid/cards';
-import type { ChordBox } from '../../layout/grid/chord-places';
-import type { BassBox, HandBox } from '../../layout/grid/hand-boxes';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
-import { type Stroke, TICKS_PER_STEP } from '../../vocabulary';
+import type { PartName } from '../../performance/performance';
+import type { Stroke } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
-import { Lettered } from './Lettered';
+import { BassDrawing, ChordDrawing, diamond, HandDrawing, lit } from './Marks';
 
 export interface PanelDrawingProps {
   readonly panel: Panel;
   readonly boxes: PanelBoxes;
   readonly selected: Stroke | null;
+  /** Parts that do not sound. */
+  readonly silent: readonly PartName[];
 }
 
 /** The lanes of a panel below its heading, as one drawing. Marks carry the ticks between which they are lit. */
-export function PanelDrawing({ panel, boxes, selected }: PanelDrawingProps) {
-  const { frame, cell } = boxes;
-  const { lanes, width, height } = frame;
-  const top = lanes.chords.top;
-  const countBase = lanes.count.top + lanes.count.height / 2;
-  const lines = Array.from({ length: panel.steps - 1 }, (_, at) => at + 1);
-  const strong = panel.fullSteps === 6 ? 3 : 2;
+export function PanelDrawing({ panel, boxes, selected, silent }: PanelDrawingProps) {
+  const { width, height, lanes } = boxes.frame;
+  const cut = 100 * (1 - panel.steps / panel.fullSteps);
+  const quiet = (part: PartName) => silent.includes(part) || undefined;
   return (
-    <svg className="panel-drawing" viewBox={`0 ${top} ${width} ${height - top}`} aria-hidden="true">
-      {lines.map((step) => (
+    <svg
+      className="panel-drawing"
+      viewBox={`0 ${lanes.chords.top} ${width} ${height - lanes.chords.top}`}
+      style={cut > 0 ? { clipPath: `inset(0 ${cut}% 0 0)` } : undefined}
+      aria-hidden="true"
+    >
+      <Rules panel={panel} boxes={boxes} />
+      {boxes.line.length > 1 && <polyline className="octave-line" points={boxes.line.map(({ x, y }) => `${x},${y}`).join(' ')} />}
+      {boxes.chords.map((chord) => (
+        <ChordDrawing key={`${chord.mark.step} ${chord.mark.kind}`} chord={chord} />
+      ))}
+      <Counts panel={panel} boxes={boxes} />
+      {boxes.diamonds.map(({ x, y }, at) => (
+        <path key={x} className="diamond" d={diamond(x, y, 15 * boxes.frame.enlarged)} {...lit(panel, panel.claveSteps[at] ?? 0, 1)} />
+      ))}
+      <g data-silent={quiet('piano right')}>
+        {boxes.right.map((hand) => (
+          <HandDrawing key={hand.mark.step} hand={hand} panel={panel} className="right-hand" selected={selected} radius={6} />
+        ))}
+      </g>
+      <g data-silent={quiet('piano left')}>
+        {boxes.left.map((hand) => (
+          <HandDrawing key={hand.mark.step} hand={hand} panel={panel} className="left-hand" selected={selected} radius={3} />
+        ))}
+      </g>
+      <g data-silent={quiet('bass')}>
+        {boxes.bass.map((bass) => (
+          <BassDrawing key={`${bass.mark.step} ${bass.mark.stroke.midi[0]}`} bass={bass} panel={panel} selected={selected} />
+        ))}
+      </g>
+      <Silence panel={panel} boxes={boxes} />
+    </svg>
+  );
+}
+
+type Drawn = Pick<PanelDrawingProps, 'panel' | 'boxes'>;
+
+/** Lines between the steps, and the clave's hairlines through all lanes. */
+function Rules({ panel, boxes }: Drawn) {
+  const { lanes, height } = boxes.frame;
+  const strong = panel.fullSteps === 6 ? 3 : 2;
+  const steps = Array.from({ length: panel.steps - 1 }, (_, at) => at + 1);
+  return (
+    <>
+      {steps.map((step) => (
         <line
           key={step}
           className={step % strong === 0 ? 'beat-line' : 'step-line'}
-          x1={step * cell}
-          x2={step * cell}
+          x1={step * boxes.cell}
+          x2={step * boxes.cell}
           y1={lanes.count.top}
           y2={height}
         />
@@ -35,122 +76,36 @@ export function PanelDrawing({ panel, boxes, selected }: PanelDrawingProps) {
       {boxes.diamonds.map(({ x, y }) => (
         <line key={x} className="hairline" x1={x} x2={x} y1={y} y2={height} />
       ))}
-      {boxes.line.length > 1 && <polyline className="octave-line" points={boxes.line.map(({ x, y }) => `${x},${y}`).join(' ')} />}
-      {boxes.chords.map((chord) => (
-        <ChordDrawing key={`${chord.mark.step} ${chord.mark.kind}`} chord={chord} />
+    </>
+  );
+}
+
+/** The count; a hit of the whole band is a count in a filled plate, with a bar behind it when it is held. */
+function Counts({ panel, boxes }: Drawn) {
+  const { lanes, type } = boxes.frame;
+  const middle = lanes.count.top + lanes.count.height / 2;
+  const half = lanes.count.height / 2;
+  return (
+    <>
+      {boxes.hits.map(({ x, held }) => (
+        <g key={x} className="hit">
+          {held && <rect className="held" x={x} y={middle - 5} width={boxes.cell * 0.8} height={10} />}
+          <rect x={x - boxes.cell * 0.3} y={middle - half + 1} width={boxes.cell * 0.6} height={2 * half - 2} rx={4} />
+        </g>
       ))}
       {panel.counts.map((count) => (
         <text
           key={count.step}
-          className={count.strong ? 'count strong' : 'count'}
-          x={(count.step + 0.5) * cell}
-          y={countBase + frame.type.count * 0.36}
-          fontSize={count.strong ? frame.type.count * 1.18 : frame.type.count}
+          className={`count${count.strong ? ' strong' : ''}${panel.hits.some((hit) => hit.step === count.step) ? ' struck' : ''}`}
+          x={(count.step + 0.5) * boxes.cell}
+          y={middle + type.count * 0.36}
+          fontSize={count.strong ? type.count * 1.18 : type.count}
           textAnchor="middle"
         >
           {count.text}
         </text>
       ))}
-      {boxes.diamonds.map(({ x, y }, at) => (
-        <path key={x} className="diamond" d={diamond(x, y, 15)} {...lit(panel, panel.claveSteps[at] ?? 0, 1)} />
-      ))}
-      {boxes.hits.map((hit) => (
-        <path key={hit.x} className="hit" d={`M${hit.x - 20} ${hit.y - 13}l40 13l-40 13`} />
-      ))}
-      {boxes.right.map((hand) => (
-        <HandDrawing key={hand.mark.step} hand={hand} panel={panel} className="right-hand" selected={selected} radius={9} />
-      ))}
-      {boxes.left.map((hand) => (
-        <HandDrawing key={hand.mark.step} hand={hand} panel={panel} className="left-hand" selected={selected} radius={3} />
-      ))}
-      {boxes.bass.map((bass) => (
-        <BassDrawing key={`${bass.mark.step} ${bass.mark.stroke.midi[0]}`} bass={bass} panel={panel} selected={selected} />
-      ))}
-      <Silence panel={panel} boxes={boxes} />
-    </svg>
-  );
-}
-
-/** A diamond around a point. */
-export const diamond = (x: number, y: number, radius: number): string =>
-  `M${x} ${y - radius}l${radius} ${radius}l${-radius} ${radius}l${-radius} ${-radius}z`;
-
-/** The ticks between which a mark is lit; at least a whole step, so that a short note is seen. */
-function lit(panel: Panel, step: number, steps: number) {
-  const from = panel.bar.tick + step * TICKS_PER_STEP;
-  return { 'data-from': from, 'data-to': from + Math.max(1, steps) * TICKS_PER_STEP };
-}
-
-/** A chord symbol with its tie. */
-export function ChordDrawing({ chord }: { readonly chord: ChordBox }) {
-  const { tie, mark, lettering } = chord;
-  return (
-    <>
-      {tie && (
-        <path
-          className="chord-tie"
-          d={`M${tie.from.x} ${tie.from.y}Q${(tie.from.x + tie.to.x) / 2} ${tie.from.y + tie.dip} ${tie.to.x} ${tie.to.y}`}
-        />
-      )}
-      <Lettered line={lettering} className={`chord ${mark.kind}`} />
     </>
-  );
-}
-
-interface HandDrawingProps {
-  readonly hand: HandBox;
-  readonly panel: Panel;
-  readonly className: string;
-  readonly selected: Stroke | null;
-  readonly radius: number;
-}
-
-function HandDrawing({ hand, panel, className, selected, radius }: HandDrawingProps) {
-  const { mark, stem } = hand;
-  return (
-    <g
-      className={className}
-      data-role={mark.stroke.role}
-      data-selected={mark.stroke === selected || undefined}
-      {...lit(panel, mark.step, mark.steps)}
-    >
-      {hand.tails.map((tail) => (
-        <rect key={tail.y} className="tail" {...tail} rx={5} />
-      ))}
-      {hand.cap && <rect className="cap" {...hand.cap} rx={4} />}
-      {stem && <line className="stem" x1={hand.centre} x2={hand.centre} y1={stem.top} y2={stem.bottom} />}
-      {hand.blocks.map(({ lettering, ...box }) => (
-        <g key={box.y}>
-          <rect className="block" {...box} rx={radius === 9 ? 6 : radius} />
-          <Lettered line={lettering} className="block-name" />
-        </g>
-      ))}
-      {hand.beads.map(({ lettering, ...box }) => (
-        <g key={box.y}>
-          <rect className="bead" {...box} rx={box.height / 2} />
-          <Lettered line={lettering} className="bead-name" />
-        </g>
-      ))}
-    </g>
-  );
-}
-
-function BassDrawing({ bass, panel, selected }: { readonly bass: BassBox; readonly panel: Panel; readonly selected: Stroke | null }) {
-  const { box, mark } = bass;
-  const round = box.height / 2;
-  const left = bass.flatLeft ? 0 : round;
-  const right = bass.flatRight ? 0 : round;
-  const d = `M${box.x + left} ${box.y}H${box.x + box.width - right}a${right} ${round} 0 0 1 0 ${box.height}H${box.x + left}a${left} ${round} 0 0 1 0 ${-box.height}z`;
-  return (
-    <g
-      className="bass"
-      data-first={mark.stroke.firstPassOnly || undefined}
-      data-selected={mark.stroke === selected || undefined}
-      {...lit(panel, mark.step, mark.steps)}
-    >
-      <path className="pill" d={bass.flatRight && bass.flatLeft ? `M${box.x} ${box.y}h${box.width}v${box.height}h${-box.width}z` : d} />
-      {bass.lettering && <Lettered line={bass.lettering} className="bass-name" />}
-    </g>
   );
 }
 

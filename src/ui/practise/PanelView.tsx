@@ -1,6 +1,7 @@
 import { type MouseEvent, memo, type ReactNode } from 'react';
 import type { Cell, Panel } from '../../layout/grid/cards';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
+import type { PartName } from '../../performance/performance';
 import type { Stroke } from '../../vocabulary';
 import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { PanelDrawing } from './PanelDrawing';
@@ -12,6 +13,7 @@ export interface PanelViewProps {
   /** What the card has to say at this panel, or nothing. */
   readonly saying: string | null;
   readonly selected: Stroke | null;
+  readonly silent: readonly PartName[];
   /** Step whose cell takes the Tab key, or null when it lies in another panel. */
   readonly tabStep: number | null;
   readonly onCell: (bar: number, step: number) => void;
@@ -21,17 +23,8 @@ export interface PanelViewProps {
 }
 
 /** One side of the clave: its name, its lanes, and over them the cells that are touched and named. */
-export const PanelView = memo(function PanelView({
-  panel,
-  boxes,
-  saying,
-  selected,
-  tabStep,
-  onCell,
-  onStartAt,
-  onStroke,
-  staff,
-}: PanelViewProps) {
+export const PanelView = memo(function PanelView(props: PanelViewProps) {
+  const { panel, boxes, saying, selected, silent, tabStep, onCell, onStartAt, onStroke, staff } = props;
   const { bar, side } = panel;
   const touch = (event: MouseEvent<HTMLElement>, cell: Cell) => {
     onCell(bar.index, cell.step);
@@ -87,7 +80,7 @@ export const PanelView = memo(function PanelView({
         <span className="texture" aria-hidden="true" />
         {saying && <span className="saying">{saying}</span>}
       </div>
-      {staff ?? <PanelDrawing panel={panel} boxes={boxes} selected={selected} />}
+      {staff ?? <PanelDrawing panel={panel} boxes={boxes} selected={selected} silent={silent} />}
       <div className="cells" role="presentation" style={{ top: `${(boxes.frame.lanes.chords.top / boxes.frame.width) * 100}cqw` }}>
         {panel.cells.map((cell) => (
           // biome-ignore lint/a11y/useSemanticElements: the drawing below is no table

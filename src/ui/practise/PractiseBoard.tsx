@@ -2,6 +2,7 @@ import { type CSSProperties, useCallback, useEffect, useLayoutEffect, useMemo, u
 import { frameOf } from '../../layout/grid/frame';
 import { keyboardAround, shapeAt } from '../../layout/keyboard';
 import type { Score } from '../../music/score';
+import type { PartName } from '../../performance/performance';
 import type { Stroke } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
 import type { PractiseBoardProps } from './board-props';
@@ -18,6 +19,8 @@ import { strokesOf } from './touch';
 import { useBoardSize } from './use-board-size';
 import { useDrawnScores } from './use-drawn-scores';
 import { WhyNote } from './WhyNote';
+
+const NO_PARTS: readonly PartName[] = [];
 
 /**
  * The heart of the Practise place: the map of the form, the sounding card, the whole next card and the hand strip.
@@ -80,22 +83,22 @@ export function PractiseBoard(props: PractiseBoardProps) {
     lightStrip(strip.current, shapes[at] ?? null, shapes[at + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
   });
 
+  // A move by key takes the focus along, to another card if need be; while playing it stays on the sounding card.
+  const wantsFocus = useRef(false);
   const onPlace = useCallback(
     (to: Place) => {
+      const elsewhere = grid.cardOfBar[to.bar] !== shownCard;
+      if (elsewhere && playing) return;
+      wantsFocus.current = true;
       setPlace(to);
-      const cell = root.current?.querySelector<HTMLElement>(`.cell[data-bar="${to.bar}"][data-step="${to.step}"]`);
-      if (cell) cell.focus();
-      else if (grid.cardOfBar[to.bar] !== shownCard) onStartAt(to.bar);
+      if (elsewhere) onStartAt(to.bar);
     },
-    [grid, shownCard, onStartAt],
+    [grid, shownCard, playing, onStartAt],
   );
-  const focusMoved = useRef(place);
   useEffect(() => {
-    if (focusMoved.current === place) return;
-    focusMoved.current = place;
-    if (root.current?.querySelector('.now-card')?.contains(document.activeElement) || document.activeElement === document.body) {
-      root.current?.querySelector<HTMLElement>(`.cell[data-bar="${place.bar}"][data-step="${place.step}"]`)?.focus({ preventScroll: true });
-    }
+    if (!wantsFocus.current) return;
+    wantsFocus.current = false;
+    root.current?.querySelector<HTMLElement>(`.cell[data-bar="${place.bar}"][data-step="${place.step}"]`)?.focus({ preventScroll: true });
   }, [place]);
   const touchStroke = useCallback(
     (stroke: Stroke) => {
@@ -134,6 +137,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
         direction={score.clave.direction}
         inLoop={loop !== null && card.fromBar < loop.toBar && card.toBar > loop.fromBar}
         selected={selected}
+        silent={props.silent ?? NO_PARTS}
         place={card.fromBar <= place.bar && place.bar < card.toBar ? place : { bar: card.fromBar, step: 0 }}
         onPlace={onPlace}
         onEnter={onEnter}

@@ -15,7 +15,7 @@ const STACK_BELOW_PX = 700;
 const GAP_PX = 8;
 /** Next card in units (heading and drawing), and the hand strip in px. */
 const NEXT_UNITS = { wide: 128 + 38, enlarged: 160 + 48, narrow: 190 + 56 };
-const STRIP_PX = { wide: 98, narrow: 64 };
+const STRIP_PX = { wide: 98, narrow: 70 };
 
 /** Shares the height: the next card is whole, the strip has its place, the sounding card takes the rest, never less than it needs. */
 export function boardRoom(size: BoardSize, strip: boolean): BoardRoom {
