@@ -1,6 +1,7 @@
 import { writeMidi } from '../exchange/midi/write-midi';
 import { scoreJson } from '../exchange/score-json';
 import type { Chart, ChartFault } from '../music/chart/chart';
+import { MAX_SOUNDING_BARS } from '../music/chart/limits';
 import { readChart } from '../music/chart/read';
 import { unfold } from '../music/chart/unfold';
 import { type ArrangeOptions, arrange, type Score } from '../music/score';
@@ -73,10 +74,23 @@ function withScore(line: CommandLine, world: World, faults: readonly string[], a
   return unfit === null ? use(arrange(read.value, options.value)) : refused([unfit]);
 }
 
-/** A clave that does not belong to the chart's meter, as one line, or null. */
-function against({ meter }: Chart, { kind }: ArrangeOptions): string | null {
-  if (kind === undefined || (kind === 'bembe') === (meter === '6/8')) return null;
-  return `--kind ${kind} needs a chart in ${kind === 'bembe' ? '6/8' : '4/4'}, this one is in ${meter}`;
+/** An option that does not fit the chart, as one line, or null. */
+function against(chart: Chart, { kind, vampPasses }: ArrangeOptions): string | null {
+  const { meter } = chart;
+  if (kind !== undefined && (kind === 'bembe') !== (meter === '6/8')) {
+    return `--kind ${kind} needs a chart in ${kind === 'bembe' ? '6/8' : '4/4'}, this one is in ${meter}`;
+  }
+  const bars = vampPasses === undefined ? 0 : barsWithVamps(chart, vampPasses);
+  return bars > MAX_SOUNDING_BARS
+    ? `--vamp ${vampPasses}: the form would have ${bars} bars, at most ${MAX_SOUNDING_BARS} are played`
+    : null;
+}
+
+/** Length of the form when every open section is played so many times, without laying all of it out. */
+function barsWithVamps(chart: Chart, passes: number): number {
+  const { bars, visits } = unfold(chart, { vampPasses: 1 });
+  const open = visits.filter(({ onCue }) => onCue).reduce((sum, { fromBar, toBar }) => sum + toBar - fromBar, 0);
+  return bars.length + open * (passes - 1);
 }
 
 function onlyChart(operands: readonly string[], world: World): Result<string, string> {

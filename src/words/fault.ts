@@ -9,7 +9,8 @@ export const faultSentence = (fault: ChartFault, language: Language = DEFAULT_LA
 
 const SENTENCES: Readonly<Record<Language, (fault: ChartFault) => string>> = {
   en: ({ line, column, text, expected, nearest }) => {
-    const found = text.trim() === '' ? '' : `, “${shortened(text)}”`;
+    const quote = shortened(text.replace(/\p{Cc}/gu, ' ').trim());
+    const found = quote === '' ? '' : `, “${quote}”`;
     return `Line ${line}, column ${column}${found}. Expected: ${expected}.${nearest === null ? '' : ` Nearest: “${nearest}”.`}`;
   },
 };

@@ -44,7 +44,7 @@ export interface WhyFacts {
 
 /** What there is to say about a stroke. `bars` are the bars of its score. Throws when no bar holds the stroke. */
 export function whyFacts(stroke: Stroke, bars: readonly SoundingBar[]): WhyFacts {
-  const bar = bars.find(({ tick, ticks }) => stroke.tick >= tick && stroke.tick < tick + ticks);
+  const bar = barAt(bars, stroke.tick);
   assert(bar, `no bar holds a stroke at tick ${stroke.tick}`);
   const { outer, inner } = shape(stroke);
   const { move, anticipatesBar, anticipatesWithinBar, step, side, claveStroke, fallback } = stroke.reason;
@@ -73,6 +73,19 @@ export function whyFacts(stroke: Stroke, bars: readonly SoundingBar[]): WhyFacts
     fallback,
     firstPassOnly: stroke.firstPassOnly,
   };
+}
+
+/** The bar that holds a tick, found by halving: bars stand in order. */
+function barAt(bars: readonly SoundingBar[], tick: number): SoundingBar | undefined {
+  let from = 0;
+  let to = bars.length;
+  while (to - from > 1) {
+    const middle = (from + to) >> 1;
+    if ((bars[middle]?.tick ?? 0) <= tick) from = middle;
+    else to = middle;
+  }
+  const bar = bars[from];
+  return bar && tick >= bar.tick && tick < bar.tick + bar.ticks ? bar : undefined;
 }
 
 /** Bars of 6/8 are 1440 ticks, or 720 when halved; no bar of 4/4 is. */

@@ -77,6 +77,15 @@ describe('bad use', () => {
     expect(err).toContain(message);
   });
 
+  it('refuses a vamp that makes the form longer than can be played', () => {
+    const long = `[Coro, on cue]\n${'| Em7 | A7 |\n'.repeat(50)}`;
+    expect(at('arrange long --vamp 41', { long })).toEqual({
+      code: 2,
+      out: '',
+      err: '--vamp 41: the form would have 4100 bars, at most 4000 are played\n',
+    });
+  });
+
   it('names the commands when none is given', () => {
     expect(run([], world())).toEqual({ code: 2, out: '', err: expect.stringMatching(/^a command is missing; .*arrange.*export\n$/) });
     expect(run(['help'], world()).code).toBe(0);

@@ -50,9 +50,10 @@ describe('faults', () => {
     expect(sentences[0]).toMatch(/^Line 2, column 9, “h7”\. Expected: .+\.( Nearest: “.+”\.)?$/);
   });
 
-  it('quote no more than 40 characters, and nothing where nothing stands', () => {
+  it('quote no more than 40 characters, no control characters, and nothing where nothing stands', () => {
     const fault = { code: 'unknown chord', line: 1, column: 3, text: 'x'.repeat(500), expected: 'a chord', nearest: null } as const;
     expect(faultSentence(fault)).toBe(`Line 1, column 3, “${'x'.repeat(39)}…”. Expected: a chord.`);
+    expect(faultSentence({ ...fault, text: '\u0000' })).toBe('Line 1, column 3. Expected: a chord.');
     expect(faultSentence({ ...fault, text: ' ', nearest: 'C' })).toBe('Line 1, column 3. Expected: a chord. Nearest: “C”.');
   });
 });
