@@ -35,13 +35,16 @@ function scoreOf(key: Key, chords: readonly Chord[]): number {
     chords[(at + 1) % chords.length]?.family === 'dominant' &&
     chords[(at + 1) % chords.length]?.rootPc === (tonic + 5) % 12;
   const isTonic = (at: number): boolean => chords[at]?.rootPc === tonic && families.has(chords[at].family) && !isTwo(at);
-  const isDominant = (chord: Chord): boolean =>
-    chord.rootPc === (tonic + 7) % 12 && (chord.family === 'dominant' || chord.family === 'major');
+  // A major triad on the fifth may as well be a tonic with its IV after it.
+  const pull = (chord: Chord): number => {
+    if (chord.rootPc !== (tonic + 7) % 12) return 0;
+    return chord.family === 'dominant' ? 0.75 : chord.family === 'major' ? 0.25 : 0;
+  };
   let score = 0;
   for (const chord of chords) score += chord.tones.filter(({ pc }) => scale.has(pc)).length / chord.tones.length;
   const places = chords.map((_, at) => at);
   if (places.some(isTonic)) score += 1;
-  if (chords.some((chord, at) => isDominant(chord) && isTonic((at + 1) % chords.length))) score += 0.75;
+  score += Math.max(0, ...chords.map((chord, at) => (isTonic((at + 1) % chords.length) ? pull(chord) : 0)));
   if (isTonic(0)) score += 0.5;
   if (isTonic(chords.length - 1)) score += 0.25;
   return score;

@@ -7,6 +7,7 @@ import type { ChartFaultCode } from './fault-codes';
 import { likelyKey } from './likely-key';
 import { readChart } from './read';
 import { degreeSymbol, isMinorTonic, looksLikeDegree } from './read-degrees';
+import { writeRow } from './write-row';
 
 /** The most characters a quick line may have. */
 const MAX_LINE = 400;
@@ -75,27 +76,27 @@ function readWords(words: readonly Word[], line: string): Result<string, ChartFa
       });
   }
   if (words.length === 0) return wrong('no bars', { text: line.trim(), column: 1 }, EXPECTED, null);
-  return faults.length > 0 ? failed(...faults) : ok(chartText(line, likelyKey(chords), closed(words.map((word) => word.text))));
+  return faults.length > 0 ? failed(...faults) : ok(chartText(line, likelyKey(chords), rowOf(words.map((word) => word.text))));
 }
 
-/** Bars typed with `|`, read as a row of a chart. */
+/** Bars typed with `|`, read as a row of a chart, in the likeliest key. */
 function readBars(line: string): Result<string, ChartFault> {
-  const row = line.replaceAll(',', ' ');
-  const read = readChart(row);
+  const row = readRow(line);
+  return row.ok ? ok(chartText(line, likelyKey(row.value.chords), row.value.text)) : row;
+}
+
+/** One row of bars: its chords, and how a chart writes it. */
+function readRow(line: string): Result<{ readonly chords: readonly Chord[]; readonly text: string }, ChartFault> {
+  const read = readChart(line.replaceAll(',', ' '));
   if (!read.ok) return read;
   const { sections, headers } = read.value;
-  const bars = sections[0]?.bars ?? [];
-  if (sections.length !== 1 || sections[0]?.line !== 0 || headers.length > 0)
+  const section = sections[0];
+  if (sections.length !== 1 || section?.line !== 0 || headers.length > 0)
     return wrong('unknown chord', { text: line.trim(), column: 1 }, EXPECTED, null);
-  const chords = bars.flatMap(({ content }) => (content.kind === 'chords' ? content.chords.flatMap(({ chord }) => chord ?? []) : []));
-  return ok(
-    chartText(line, likelyKey(chords), [
-      row
-        .trim()
-        .replace(/^\|(?![:|])\s*/, '')
-        .replace(/\s*(?<![:|])\|$/, ''),
-    ]),
+  const chords = section.bars.flatMap(({ content }) =>
+    content.kind === 'chords' ? content.chords.flatMap(({ chord }) => chord ?? []) : [],
   );
+  return ok({ chords, text: writeRow(section.bars, '4/4') });
 }
 
 /** Degrees and a key. */
@@ -133,35 +134,26 @@ function readLoop(degrees: string, keyWord: Word, line: string): Result<string, 
     symbols.set(word, symbol);
   }
   if (faults.length > 0) return failed(...faults);
-  if (!degrees.includes('|')) return ok(chartText(line, key, closed([...symbols.values()])));
+  if (!degrees.includes('|')) return ok(chartText(line, key, rowOf([...symbols.values()])));
   let row = '';
   let from = 0;
   for (const [word, symbol] of symbols) {
     row += `${degrees.slice(from, word.column - 1).replace(/[,\-–—→]/g, ' ')}${symbol}`;
     from = word.column - 1 + word.text.length;
   }
-  const read = readBars(`${row}${degrees.slice(from)}`);
-  if (read.ok)
-    return ok(
-      chartText(line, key, [
-        read.value
-          .trimEnd()
-          .split('\n')
-          .at(-1)
-          ?.replace(/^\| | \|$/g, '') ?? '',
-      ]),
-    );
+  const read = readRow(`${row}${degrees.slice(from)}`);
+  if (read.ok) return ok(chartText(line, key, read.value.text));
   return wrong(read.faults[0]?.code ?? 'chord count', { text: degrees.trim(), column: 1 }, read.faults[0]?.expected ?? EXPECTED, null);
 }
 
-/** The bars, with the last one held once more if their number is odd. */
-const closed = (bars: readonly string[]): readonly string[] => (bars.length % 2 === 1 ? [...bars, '%'] : bars);
+/** A row of bars, with the last one held once more if their number is odd. */
+const rowOf = (bars: readonly string[]): string => `| ${[...bars, ...(bars.length % 2 === 1 ? ['%'] : [])].join(' | ')} |`;
 
-function chartText(line: string, key: Key, bars: readonly string[]): string {
+function chartText(line: string, key: Key, row: string): string {
   const title = line
     .replace(/[\s,]+/g, ' ')
-    .replace(/^ ?\| ?| ?\| ?$/g, '')
+    .replace(/^ ?\|(?!:) ?| ?(?<!:)\| ?$/g, '')
     .trim()
     .slice(0, 60);
-  return `title: ${title}\nkey: ${keyName(key)}\n\n| ${bars.join(' | ')} |\n`;
+  return `title: ${title}\nkey: ${keyName(key)}\n\n${row}\n`;
 }

@@ -22,7 +22,13 @@ function division(
  * 6/8: one or two bare chords; with a `/` every word is one eighth (six words) or one dotted beat (two words).
  * A bar of 2/4 or 3/8 holds half as many.
  */
-export function readChords(words: readonly Place[], cell: Place, meter: Meter, ticks: number, faults: FaultList): WrittenChord[] {
+export function readChords(typed: readonly Place[], cell: Place, meter: Meter, ticks: number, faults: FaultList): WrittenChord[] {
+  const words = typed.filter((word, index) => {
+    if (word.text !== '>') return true;
+    const next = typed[index + 1]?.text ?? '/';
+    faults.add('push without chord', word, 'a chord directly after >, without a space', next === '/' ? '>C' : `>${next}`);
+    return false;
+  });
   const { bare, slots, each } = division(meter, ticks);
   const slashed = words.some((word) => word.text === '/');
   const slot = slashed
@@ -59,17 +65,14 @@ export function readChords(words: readonly Place[], cell: Place, meter: Meter, t
       chords.push({ tick, chord: null, symbol, push: false });
       return;
     }
-    const chord = symbolToChord(symbol, push, word, place, words[index + 1], faults);
+    const chord = symbolToChord(place, faults);
     if (chord) chords.push({ tick, chord, symbol, push });
   });
   return chords;
 }
 
-function symbolToChord(symbol: string, push: boolean, word: Place, place: Place, next: Place | undefined, faults: FaultList): Chord | null {
-  if (push && symbol === '') {
-    faults.add('push without chord', word, 'a chord directly after >, without a space', next && next.text !== '/' ? `>${next.text}` : '>C');
-    return null;
-  }
+function symbolToChord(place: Place, faults: FaultList): Chord | null {
+  const symbol = place.text;
   if (symbol.length > MAX_SYMBOL_LENGTH) {
     faults.add('symbol too long', place, `a chord symbol of at most ${MAX_SYMBOL_LENGTH} characters`);
     return null;

@@ -80,13 +80,19 @@ export class SectionDraft {
     }
     const opening = this.#opening;
     this.#opening = null;
+    // Every field by name: bars spread together from parts are slow to read afterwards.
+    const { content, source, hits, ticks, pickup } = body;
     this.#bars.push({
-      ...body,
-      marks: [...(opening?.marks ?? []), ...body.marks],
+      content,
+      source,
+      hits,
+      ticks,
+      pickup,
       repeatStart: opening?.start != null,
       repeatEnd: null,
       ending: opening?.ending?.numbers ?? null,
       doubleBar: false,
+      marks: opening ? [...opening.marks, ...body.marks] : body.marks,
       line: cell.line,
       column: cell.column,
     });
@@ -97,10 +103,10 @@ export class SectionDraft {
     const last = this.#bars.at(-1);
     if (end) {
       const times = barline.times ?? 2;
-      if (times < 2 || times > MAX_TIMES)
-        this.faults.add('repeat times', place, `:| x2 to :| x${MAX_TIMES}: how often the passage is played in all`, ':| x2');
-      else if (!last || this.#opening?.start) this.faults.add('repeat not opened', place, 'a bar before this barline');
-      else last.repeatEnd = times;
+      const sane = times >= 2 && times <= MAX_TIMES;
+      if (!sane) this.faults.add('repeat times', place, `:| x2 to :| x${MAX_TIMES}: how often the passage is played in all`, ':| x2');
+      if (!last || this.#opening?.start) this.faults.add('repeat not opened', place, 'a bar before this barline');
+      else last.repeatEnd = sane ? times : 2;
     }
     if (double && last && !this.#opening?.start) last.doubleBar = true;
     if (start) {

@@ -6,7 +6,7 @@ import { chartText } from './chart-arbitrary';
 import { chartOf, withoutColumns } from './chart-of';
 
 describe('E12: reading what was written', () => {
-  it('gives the same chart, lines and comments included, for 1,000 generated charts', () => {
+  it('gives the same chart, lines and comments included, for 1,000 generated charts', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(chartText, (text) => {
         const chart = chartOf(text);
@@ -19,7 +19,7 @@ describe('E12: reading what was written', () => {
     );
   });
 
-  it('unfolds to the same bars, and leaves the chart as it was', () => {
+  it('unfolds to the same bars, and leaves the chart as it was', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(chartText, (text) => {
         const chart = chartOf(text);
