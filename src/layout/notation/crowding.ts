@@ -6,7 +6,7 @@ const SIXTH = 5;
 /** Notes at this distance or less leave no room for two signs between them. */
 const CLOSE_TICKS = 240;
 
-/** True for a bar in which a note with two signs side by side, or one sign in brackets, follows close behind another note. */
+/** True for a bar in which a note with two signs side by side follows close behind another note. */
 export function isCrowded(bar: NotatedBar): boolean {
   return [bar.staves.right, bar.staves.left, bar.staves.bass].some(({ events }) =>
     events.some((event, i) => {
@@ -17,7 +17,6 @@ export function isCrowded(bar: NotatedBar): boolean {
 }
 
 function signsSideBySide(event: NotatedEvent): boolean {
-  const signed = event.pitches.filter((pitch) => pitch.accidental !== null);
-  const steps = signed.map(staffStep);
-  return signed.some((pitch) => pitch.courtesy) || steps.some((step, i) => i > 0 && step - (steps[i - 1] ?? step) < SIXTH);
+  const steps = event.pitches.filter((pitch) => pitch.accidental !== null).map(staffStep);
+  return steps.some((step, i) => i > 0 && step - (steps[i - 1] ?? step) < SIXTH);
 }

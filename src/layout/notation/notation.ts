@@ -29,7 +29,7 @@ export interface NotatedPitch {
   /** Octave of the letter as it sounds (C4 = middle C). */
   readonly octave: number;
   readonly accidental: Accidental | null;
-  /** True for a sign that key and bar do not call for, shown in brackets as a reminder. */
+  /** True for a sign that key and bar do not call for: a reminder after another sign in the bar before. */
   readonly courtesy: boolean;
 }
 

@@ -1,13 +1,16 @@
 import type { Score } from '../../music/score';
 import { directionWords, keyInWords, SHEET_WORDS, tempoWords } from '../../words/sheet';
 
+/** Titles with more characters are set smaller, on two lines at most. */
+const LONG_TITLE = 24;
+
 /** Top of the lesson sheet: title, style, key, level, the direction in large print, and the tempo now and to be reached in both units. */
 export function SheetHead({ score, tempo, goal }: { readonly score: Score; readonly tempo: number; readonly goal: number }) {
   const first = score.bars[0];
   return (
     <div className="sheet-head">
       <div>
-        <h2>{score.title}</h2>
+        <h2 className={score.title.length > LONG_TITLE ? 'sheet-long-title' : undefined}>{score.title}</h2>
         <p>{[score.style, keyInWords(score.key), SHEET_WORDS.level(score.level)].join(' · ')}</p>
       </div>
       <div className="sheet-direction">

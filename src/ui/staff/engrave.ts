@@ -131,6 +131,9 @@ const keySpec = (fifths: number): string =>
 function centreWholeBarRest(notes: readonly StaveNote[], bar: StaffBar, from: number, to: number): void {
   bar.events.forEach((event, n) => {
     const note = notes[n];
-    if (event.wholeBar && note) note.setCenterXShift((from + to) / 2 - note.getAbsoluteX() + note.getCenterXShift() - HALF_REST);
+    if (!event.wholeBar || !note) return;
+    // The formatter's own shift is no number in a bar with one column.
+    note.setCenterXShift(0);
+    note.setCenterXShift((from + to) / 2 - note.getAbsoluteX() - HALF_REST);
   });
 }

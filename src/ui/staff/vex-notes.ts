@@ -13,7 +13,7 @@ const DURATIONS: Readonly<Record<NoteShape, string>> = {
 /** VexFlow's keys for rests, on the middle line of each clef. */
 const REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'b/4', bass: 'd/3', 'bass-8vb': 'd/3' };
 /** Length of the stems of the clave line, shorter than usual so that the count stands close. */
-const CLAVE_STEM = 28;
+const CLAVE_STEM = 25;
 
 /** One event as a VexFlow note; `clef` is null on the clave line. */
 export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote {
@@ -34,15 +34,10 @@ export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote
   if (event.value.dots === 1) Dot.buildAndAttach([note], { all: true });
   if (clef === null && !rest) note.setStemLength(CLAVE_STEM);
   event.pitches.forEach((pitch, index) => {
-    if (pitch.accidental) note.addModifier(sign(pitch.accidental, pitch.courtesy), index);
+    if (pitch.accidental) note.addModifier(new Accidental(pitch.accidental), index);
   });
   if (event.firstPassOnly && !event.tieIn) Parenthesis.buildAndAttach([note]);
   return note;
-}
-
-function sign(accidental: string, courtesy: boolean): Accidental {
-  const modifier = new Accidental(accidental);
-  return courtesy ? modifier.setAsCautionary() : modifier;
 }
 
 /** The beams of a bar; made before drawing, so that the notes lose their flags. */
