@@ -20,9 +20,11 @@ export function createBanks(folder: string, onChange: () => void): Banks {
   const failures = new Map<InstrumentName, string>();
   const loading = new Set<InstrumentName>();
   const loaded = new Set<InstrumentName>();
-  const decoder = new OfflineAudioContext(1, 1, DECODING_RATE);
+  // A browser without sound is reported by the device; here it only means that there is nothing to load.
+  const decoder = typeof OfflineAudioContext === 'undefined' ? null : new OfflineAudioContext(1, 1, DECODING_RATE);
 
   const load = async (instrument: InstrumentName): Promise<void> => {
+    if (decoder === null) return;
     loading.add(instrument);
     const result = await loadBank(instrument, folder, (bytes) => decoder.decodeAudioData(bytes));
     loading.delete(instrument);

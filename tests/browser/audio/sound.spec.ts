@@ -196,6 +196,18 @@ for (const mood of ['interrupted', 'dead'] as const)
     expect(errors).toEqual([]);
   });
 
+test('a browser without sound says so in one sentence and throws nothing', async ({ page }) => {
+  await page.addInitScript(() => {
+    for (const name of ['AudioContext', 'webkitAudioContext', 'OfflineAudioContext']) Reflect.deleteProperty(window, name);
+  });
+  const errors = await open(page);
+  await page.evaluate(() => window.bench.play());
+  expect((await states(page)).sound).toEqual({ kind: 'blocked', reason: 'this browser offers no sound to this page' });
+  await page.evaluate(() => window.bench.stop());
+  expect((await states(page)).transport).toBe('stopped');
+  expect(errors).toEqual([]);
+});
+
 test('playing in one tab stops the other', async ({ context }) => {
   const [first, second] = [await context.newPage(), await context.newPage()];
   await open(first);

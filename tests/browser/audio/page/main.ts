@@ -1,99 +1,14 @@
-import type { Desk, DeskSound } from '../../../../src/audio/desk';
-import { createDesk } from '../../../../src/audio/desk';
-import { loadBank, makeBank } from '../../../../src/audio/load-samples';
+import type { DeskSound } from '../../../../src/audio/desk';
 import type { ScheduledSound } from '../../../../src/audio/look-ahead';
-import { startLookAhead } from '../../../../src/audio/look-ahead';
 import { createPlayer } from '../../../../src/audio/player';
-
-import { BASS_SAMPLES, DRUM_SAMPLES, INSTRUMENTS, PIANO_SAMPLES } from '../../../../src/audio/sample-set';
+import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../../../src/audio/sample-set';
 import type { PartName } from '../../../../src/performance/performance';
-import type { Mix, SoundState } from '../../../../src/state/ports';
-import { audioSeconds, halfNotesPerMinute } from '../../../../src/vocabulary';
+import type { SoundState } from '../../../../src/state/ports';
+import { halfNotesPerMinute } from '../../../../src/vocabulary';
 import { PLAYER_CONTRACT } from '../../../audio/player-contract';
 import { events, performanceOf } from '../../../performance/hand-made';
-import { montuno } from './montuno';
-
-const RATE = 48_000;
-const FOLDER = new URL('samples/', document.baseURI).href;
-
-/** The app's default balance (src/state/settings.ts), typed here so that a change there shows in the levels here. */
-function mixOf(muted: readonly PartName[] = [], more: Partial<Mix> = {}): Mix {
-  const part = (name: PartName, level: number) => ({ level, muted: muted.includes(name) });
-  return {
-    parts: {
-      'piano right': part('piano right', 0.8),
-      'piano left': part('piano left', 0.7),
-      bass: part('bass', 0.7),
-      clave: part('clave', 0.65),
-      pulse: part('pulse', 0.35),
-      percussion: part('percussion', 0.5),
-    },
-    ceiling: 0.7,
-    tuningCents: 0,
-    ...more,
-  };
-}
-
-const PARTS: readonly PartName[] = ['piano right', 'piano left', 'bass', 'clave', 'pulse', 'percussion'];
-const allBut = (...kept: readonly PartName[]) => PARTS.filter((part) => !kept.includes(part));
-
-type Sounds = 'recorded' | 'made' | 'impulse';
-
-async function fill(desk: Desk, context: BaseAudioContext, sounds: Sounds): Promise<void> {
-  const impulse = new AudioBuffer({ length: 64, numberOfChannels: 1, sampleRate: context.sampleRate });
-  impulse.getChannelData(0)[0] = 0.5;
-  for (const instrument of INSTRUMENTS) {
-    const loaded = sounds === 'recorded' ? await loadBank(instrument, FOLDER, (bytes) => context.decodeAudioData(bytes)) : null;
-    if (loaded?.kind === 'failed') throw new Error(`${loaded.file}: ${loaded.why}`);
-    if (loaded?.kind === 'loaded') desk.takeBank(instrument, loaded.bank);
-    else if (sounds === 'made') desk.takeBank(instrument, makeBank(instrument));
-    else desk.takeBank(instrument, [{ buffer: impulse, midi: instrument === 'drums' ? null : 60, drum: 'clave', velocity: 100 }]);
-  }
-}
-
-/** Renders what `schedule` asks of a desk; `at` are moments (seconds) at which `then` acts while it runs. */
-async function offline(
-  seconds: number,
-  sounds: Sounds,
-  mix: Mix,
-  schedule: (desk: Desk) => void,
-  acts: readonly { readonly at: number; readonly act: (desk: Desk) => void }[] = [],
-): Promise<Float32Array> {
-  const context = new OfflineAudioContext(1, Math.round(seconds * RATE), RATE);
-  const desk = createDesk(context);
-  await fill(desk, context, sounds);
-  desk.setMix(mix);
-  schedule(desk);
-  for (const { at, act } of acts)
-    void context.suspend(at).then(() => {
-      act(desk);
-      void context.resume();
-    });
-  return (await context.startRendering()).getChannelData(0);
-}
-
-/** Two cycles of a full band at a tempo, from 0.1 s. */
-function band(tempo: number) {
-  return (desk: Desk): number => {
-    const look = startLookAhead(
-      { performance: montuno(), fromTick: 0, tempo: halfNotesPerMinute(tempo), countInBars: 0 },
-      audioSeconds(0.1),
-    );
-    const sounds = look.advance(audioSeconds(0.1 + (8 * 60) / tempo));
-    for (const { event, at, seconds } of sounds) desk.start(event, at, seconds);
-    return sounds.length;
-  };
-}
-
-const peakOf = (frames: Float32Array) => frames.reduce((high, value) => Math.max(high, Math.abs(value)), 0);
-const rmsOf = (frames: Float32Array) => Math.sqrt(frames.reduce((sum, value) => sum + value * value, 0) / frames.length);
-const decibels = (value: number) => 20 * Math.log10(Math.max(value, 1e-9));
-const bytesOf = (frames: Float32Array): string => {
-  const bytes = new Uint8Array(frames.buffer, frames.byteOffset, frames.byteLength);
-  let text = '';
-  for (let index = 0; index < bytes.length; index += 32_768) text += String.fromCharCode(...bytes.subarray(index, index + 32_768));
-  return btoa(text);
-};
+import type { Sounds } from './offline';
+import { allBut, band, bytesOf, decibels, FOLDER, frequency, mixOf, offline, PARTS, peakOf, RATE, rmsOf } from './offline';
 
 const witnessed: ScheduledSound[] = [];
 const started: { readonly key: string; readonly at: number; readonly heardBy: number }[] = [];
@@ -253,19 +168,6 @@ const bench = {
     return last === undefined || first === undefined ? 0 : last.at - first.at - (performance.now() - first.heardBy) / 1000;
   },
 };
-
-function frequency(frames: Float32Array): number {
-  // The fundamental's rising crossings of a heavily smoothed wave.
-  let smooth = 0;
-  let last = 0;
-  const crossings: number[] = [];
-  for (let index = 0; index < frames.length; index += 1) {
-    smooth += ((frames[index] ?? 0) - smooth) * 0.02;
-    if (last < 0 && smooth >= 0) crossings.push(index - smooth / (smooth - last));
-    last = smooth;
-  }
-  return ((crossings.length - 1) * RATE) / ((crossings.at(-1) ?? 0) - (crossings[0] ?? 0));
-}
 
 export type Bench = typeof bench;
 
