@@ -15,13 +15,16 @@ export interface Key {
   readonly x: number;
   readonly width: number;
 }
+/** A keyboard from end to end. */
 export interface Keyboard {
   readonly keys: readonly Key[];
   readonly width: number;
 }
 
 const WHITE = new Set([0, 2, 4, 5, 7, 9, 11]);
+/** Width of a white key in units of the drawing. */
 export const WHITE_WIDTH = 44;
+/** Width of a black key in units of the drawing. */
 export const BLACK_WIDTH = 28;
 /** Fewest white keys drawn: two octaves and a bit. */
 const LEAST_WHITE = 18;
@@ -110,14 +113,22 @@ function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pi
     .filter((note) => !stays.includes(note))
     .flatMap((to) => {
       const from = nearest(free, to);
-      return from === null ? [] : [{ from, to }];
+      return from === null || Math.abs(to - from) > FARTHEST_MOVE ? [] : [{ from, to }];
     });
   const nameOf = (midi: number) => stroke.names[stroke.midi.indexOf(midi)] ?? '';
-  const named = moves.map(({ from, to }) => ({ name: nameOf(to), semitones: to - from }));
+  const named = stroke.midi
+    .filter((note) => !stays.includes(note))
+    .map((note) => {
+      const move = moves.find(({ to }) => to === note);
+      return { name: nameOf(note), semitones: move ? move.to - move.from : null };
+    });
   const octave = stroke.role === 'octave';
   const words = motionWords(octave ? stays.slice(0, 1).map(nameOf) : stays.map(nameOf), octave ? named.slice(0, 1) : named);
   return { stays, moves, motion: words };
 }
+
+/** A note farther than a third from any before it is a new one and comes from nowhere. */
+const FARTHEST_MOVE = 4;
 
 function nearest(notes: readonly number[], to: number): number | null {
   return notes.reduce<number | null>((best, note) => (best === null || Math.abs(note - to) < Math.abs(best - to) ? note : best), null);

@@ -71,10 +71,10 @@ export function shapeWords(names: readonly string[], degree: Degree | null, chor
   return degree ? `${octave}, ${degreeWord(degree)} of ${printedChord(chord)}` : octave;
 }
 
-/** A note that comes from another: its name and how far it moved, in semitones. */
+/** A note that was not there before: its name and how far it came, in semitones; null for one that comes from nowhere near. */
 export interface NamedMove {
   readonly name: string;
-  readonly semitones: number;
+  readonly semitones: number | null;
 }
 
 /** How a shape lies to the one before it: `both stay`, `G stays, B♭ a half step down`, `both a whole step up`; empty for neither. An octave counts as one note. */
@@ -83,9 +83,13 @@ export function motionWords(stays: readonly string[], moves: readonly NamedMove[
   const all = notes === 2 ? 'both ' : notes > 2 ? 'all ' : '';
   const first = moves[0]?.semitones;
   if (notes > 0 && moves.length === 0) return `${all}${notes === 1 ? 'stays' : 'stay'}`;
-  if (first !== undefined && stays.length === 0 && moves.every((move) => move.semitones === first)) return `${all}${stepWords(first)}`;
+  if (first !== undefined && first !== null && stays.length === 0 && moves.every((move) => move.semitones === first))
+    return `${all}${stepWords(first)}`;
   const held = stays.length === 0 ? [] : [`${list(stays.map(printedNote))} ${stays.length === 1 ? 'stays' : 'stay'}`];
-  return [...held, ...moves.map((move) => `${printedNote(move.name)} ${stepWords(move.semitones)}`)].join(', ');
+  return [
+    ...held,
+    ...moves.map((move) => `${printedNote(move.name)} ${move.semitones === null ? 'is new' : stepWords(move.semitones)}`),
+  ].join(', ');
 }
 
 function stepWords(semitones: number): string {

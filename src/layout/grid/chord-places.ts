@@ -2,6 +2,7 @@ import { printedChord } from '../../words/spoken';
 import type { ChordMark } from './cards';
 import { fittedLine, type TypeLine } from './type-run';
 
+/** A place in a panel, in units. */
 export interface Point {
   readonly x: number;
   readonly y: number;

@@ -7,6 +7,7 @@ import type { PianoStroke } from '../../vocabulary';
 import type { Panel } from './cards';
 import type { Lane } from './frame';
 
+/** The scale of the right hand's lane for one card. */
 export interface ContourScale {
   /** Height of an octave bracket, centre to centre. */
   readonly bracket: number;

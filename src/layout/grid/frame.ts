@@ -9,8 +9,10 @@ export interface Lane {
   readonly height: number;
 }
 
+/** The lanes of a panel. */
 export type LaneName = 'side' | 'chords' | 'count' | 'clave' | 'right' | 'left' | 'bass';
 
+/** Where the lanes of a panel lie and how large its type is, in units. */
 export interface Frame {
   readonly width: number;
   readonly height: number;
@@ -23,6 +25,7 @@ export interface Frame {
   readonly enlarged: number;
 }
 
+/** Width of a panel in units: eight cells of 78. */
 export const PANEL_WIDTH = 624;
 
 /** Lane heights; the right hand takes what is left, within its own bounds. */

@@ -6,12 +6,14 @@ import { CAP, type ContourScale, innerY, isOuter, outerY, spread } from './conto
 import { type Frame, middleOf } from './frame';
 import { fittedLine } from './type-run';
 
+/** A rectangle in a panel, in units. */
 export interface Box {
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
 }
+/** A rectangle with a note name in it. */
 export type NamedBox = Box & { readonly lettering: Lettering };
 
 /** A stroke of the piano: named blocks (outer notes), a cap (the upper end of an octave), beads (inner notes), tails (what rings on). */

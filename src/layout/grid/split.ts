@@ -1,6 +1,6 @@
 import type { Form, Meter, SectionVisit, SoundingBar } from '../../music/chart/chart';
 import { type Side, TICKS_PER_STEP } from '../../vocabulary';
-import type { CardNote } from './cards';
+import type { Card, CardNote, StepGrid } from './cards';
 
 /** Steps in a whole bar of the meter, which is one side of the clave: 8 in 4/4, 6 in 6/8. */
 export const stepsOfSide = (meter: Meter): number => (meter === '6/8' ? 6 : 8);
@@ -67,4 +67,13 @@ function barAt(form: Form, index: number): SoundingBar {
   const bar = form.bars[index];
   if (!bar) throw new Error(`bar ${index} of ${form.bars.length}`);
   return bar;
+}
+
+/** The card after one, as it will sound: round the loop, round the form, or null at the end of an open form. */
+export function cardAfter(grid: StepGrid, index: number): Card | null {
+  const card = grid.cards[index];
+  if (!card) return null;
+  const ends = card.tick < grid.toTick && card.toTick >= grid.toTick;
+  if (!ends) return grid.cards[index + 1] ?? null;
+  return grid.closed ? (grid.cards.find((each) => each.toTick > grid.fromTick) ?? null) : null;
 }

@@ -10,6 +10,7 @@ export interface TypeRun {
   readonly x: number;
 }
 
+/** A line of type: its pieces and its width. */
 export interface TypeLine {
   readonly runs: readonly TypeRun[];
   readonly width: number;

@@ -10,6 +10,7 @@ import { type Place, placeAfterKey } from './grid-keys';
 import { PanelView } from './PanelView';
 import { useTradedPlaces } from './use-traded-places';
 
+/** What the large card is given. */
 export interface CardViewProps {
   readonly grid: StepGrid;
   readonly card: Card;

@@ -5,6 +5,7 @@ import { printedChord } from '../../words/spoken';
 import type { BarRun } from './board-props';
 import { useLoopHandles } from './use-loop-handles';
 
+/** What the map of the form is given. */
 export interface FormMapProps {
   readonly grid: StepGrid;
   /** Card that sounds, or that the music would start on. */

@@ -1,21 +1,20 @@
-import { type CSSProperties, memo, type RefObject } from 'react';
+import { type CSSProperties, memo } from 'react';
 import type { Keyboard } from '../../layout/keyboard';
 import { GRID_WORDS } from '../../words/grid';
 
 const WHITE_HEIGHT = 110;
 const BLACK_HEIGHT = 66;
 
+/** What the hand strip is given. */
 export interface HandStripProps {
   readonly keyboard: Keyboard;
-  /** The strip is lit from outside React: see `strip-lights.ts`. */
-  readonly strip: RefObject<HTMLElement | null>;
 }
 
-/** A keyboard around the figure: the hands' shape now (filled) and next (outlined), and the same in words. */
-export const HandStrip = memo(function HandStrip({ keyboard, strip }: HandStripProps) {
+/** A keyboard around the figure: the hands' shape now (filled) and next (outlined), and the same in words. It is lit from outside React, by `strip-lights.ts`. */
+export const HandStrip = memo(function HandStrip({ keyboard }: HandStripProps) {
   const ordered = [...keyboard.keys].sort((one, other) => Number(one.black) - Number(other.black));
   return (
-    <section className="hand-strip" ref={strip} aria-hidden="true">
+    <section className="hand-strip" aria-hidden="true">
       <svg
         aria-hidden="true"
         viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`}

@@ -31,6 +31,7 @@ export function ChordDrawing({ chord }: { readonly chord: ChordBox }) {
   );
 }
 
+/** What the drawing of a hand's stroke is given. */
 export interface HandDrawingProps {
   readonly hand: HandBox;
   readonly panel: Panel;

@@ -6,6 +6,7 @@ import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
 import { ChordDrawing, diamond } from './Marks';
 
+/** What the next card is given. */
 export interface NextCardProps {
   readonly card: Card;
   readonly size: NextSize;

@@ -7,6 +7,7 @@ import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { PanelDrawing } from './PanelDrawing';
 import { laneAt, strokeAt } from './touch';
 
+/** What a panel is given. */
 export interface PanelViewProps {
   readonly panel: Panel;
   readonly boxes: PanelBoxes;

@@ -1,5 +1,6 @@
 import { type RefObject, useLayoutEffect, useState } from 'react';
 
+/** The room the board has. */
 export interface BoardSize {
   /** Width of the board in CSS px. */
   readonly width: number;

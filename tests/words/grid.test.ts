@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { cellSentence, motionWords, shapeWords, spokenNote, spokenNotes } from '../../src/words/grid';
+
+describe('the words of the grid', () => {
+  it('name a cell as the accessibility plan asks', () => {
+    const sentence = cellSentence({
+      bar: 3,
+      side: 2,
+      count: '&',
+      beat: '2',
+      chord: null,
+      clave: true,
+      hit: false,
+      right: ['Eb4', 'Eb5'],
+      left: [],
+      bass: [],
+      percussion: [],
+    });
+    expect(sentence).toBe('bar 3, 2-side, beat 2 and, clave stroke, right hand E flat 4 and 5');
+  });
+
+  it('say notes, with double signs', () => {
+    expect(spokenNote('F#5')).toBe('F sharp 5');
+    expect(spokenNote('Bbb4')).toBe('B double flat 4');
+    expect(spokenNotes(['G5', 'Bb5', 'D6'])).toBe('G 5, B flat 5 and D 6');
+  });
+
+  it('say a shape and how it came about', () => {
+    expect(shapeWords(['C#5', 'C#6'], '3', 'A7')).toBe('C♯ octave, third of A7');
+    expect(shapeWords(['C#5', 'G5', 'C#6'], '3', 'A7b9')).toBe('C♯ octave with G, third of A7♭9');
+    expect(motionWords(['G5'], [{ name: 'Bb5', semitones: -1 }])).toBe('G stays, B♭ a half step down');
+    expect(
+      motionWords(
+        [],
+        [
+          { name: 'A5', semitones: 2 },
+          { name: 'C6', semitones: 2 },
+        ],
+      ),
+    ).toBe('both a whole step up');
+    expect(motionWords(['G5'], [{ name: 'E5', semitones: null }])).toBe('G stays, E is new');
+  });
+});
