@@ -1,4 +1,4 @@
-import type { NotatedBar, Notation } from '../notation/notation';
+import type { NotatedBar, NotatedPitch, Notation } from '../notation/notation';
 import type { SystemRange } from '../notation/systems';
 
 /** A system to print, or a run of bars that stands once already. Bars are indexes into the notation. */
@@ -43,7 +43,17 @@ function reference(notation: Notation, range: SystemRange, same: SystemRange): S
   return { kind: 'as before', range, same, section, whole: section !== null && endsSection(range.to) && endsSection(same.to) };
 }
 
-/** Everything that is read in a system, without its place in the form. */
+/**
+ * Everything that is played in a system, without its place in the form: signatures that only the start of the piece shows and
+ * reminders of the bar before are left out.
+ */
 function systemContent(notation: Notation, range: SystemRange): string {
-  return JSON.stringify(notation.bars.slice(range.from, range.to).map(({ index: _, tick: __, ...rest }: NotatedBar) => rest));
+  const bars = notation.bars.slice(range.from, range.to).map(({ index: _, tick: __, ...rest }: NotatedBar, i) => {
+    const opens = range.from + i === 0;
+    return { ...rest, meterChange: rest.meterChange && !opens, keyChange: rest.keyChange && !opens };
+  });
+  return JSON.stringify(bars, (_, value: unknown) => (isReminder(value) ? { ...value, accidental: null, courtesy: false } : value));
 }
+
+const isReminder = (value: unknown): value is NotatedPitch =>
+  typeof value === 'object' && value !== null && 'courtesy' in value && value.courtesy === true;
