@@ -60,7 +60,7 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
                   data-loop={(block.fromBar < run.toBar && block.toBar > run.fromBar) || undefined}
                   tabIndex={block === tabBlock ? 0 : -1}
                   aria-current={block.card === card || undefined}
-                  aria-label={GRID_WORDS.card(GRID_WORDS.bars(block.fromBar, block.toBar), chordsOf(grid, block.card))}
+                  aria-label={GRID_WORDS.card(GRID_WORDS.bars(block.fromBar, block.toBar), chordsOf(grid, block))}
                   onClick={() => onStartAt(block.fromBar)}
                 >
                   {block.fromBar + 1}
@@ -80,7 +80,7 @@ function aboutSection(section: MapSection): string {
   return section.otherSide ? `${bars}, ${GRID_WORDS.fromSide(section.side)}` : bars;
 }
 
-function chordsOf(grid: StepGrid, card: number): string {
-  const symbols = grid.cards[card]?.panels.flatMap((panel) => panel.bar.chords.map((chord) => printedChord(chord.symbol))) ?? [];
-  return [...new Set(symbols)].join(', ');
+function chordsOf(grid: StepGrid, block: MapSection['blocks'][number]): string {
+  const panels = grid.cards[block.card]?.panels.filter((panel) => panel.bar.index >= block.fromBar && panel.bar.index < block.toBar) ?? [];
+  return [...new Set(panels.flatMap((panel) => panel.bar.chords.map((chord) => printedChord(chord.symbol))))].join(', ');
 }

@@ -1,0 +1,224 @@
+import { act, fireEvent, render, screen, within } from '@testing-library/react';
+import { Profiler, StrictMode } from 'react';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Heard } from '../../../src/state/ports';
+import type { PractiseBoardProps } from '../../../src/ui/practise/board-props';
+import { PractiseBoard } from '../../../src/ui/practise/PractiseBoard';
+import { ferryScore } from '../../layout/ferry-score';
+
+const score = ferryScore();
+const heardAt = (tick: number, countIn: number | null = null): Heard => ({
+  tick,
+  pass: 0,
+  countIn,
+  performance: {} as Heard['performance'],
+});
+
+function board(changes: Partial<PractiseBoardProps> = {}) {
+  const props: PractiseBoardProps = {
+    score,
+    heard: () => null,
+    playing: false,
+    cursorBar: 0,
+    loop: null,
+    why: (stroke) => `${stroke.names[0]} because of ${stroke.chord}.`,
+    onStartAt: vi.fn(),
+    onStroke: vi.fn(),
+    onLoop: vi.fn(),
+    ...changes,
+  };
+  let commits = 0;
+  const draw = (given: PractiseBoardProps) => (
+    <StrictMode>
+      <Profiler
+        id="board"
+        onRender={() => {
+          commits += 1;
+        }}
+      >
+        <PractiseBoard {...given} />
+      </Profiler>
+    </StrictMode>
+  );
+  const view = render(draw(props));
+  return { props, view, again: (more: Partial<PractiseBoardProps>) => view.rerender(draw({ ...props, ...more })), commits: () => commits };
+}
+
+const cell = (name: RegExp) => screen.getByRole('gridcell', { name });
+const frames = (count: number) =>
+  act(async () => {
+    for (let at = 0; at < count; at++) await new Promise<void>((done) => requestAnimationFrame(() => done()));
+  });
+
+afterEach(() => vi.restoreAllMocks());
+
+describe('the grid', () => {
+  it('is one tab stop of sixteen named cells', () => {
+    board();
+    const grid = screen.getByRole('grid', { name: 'Sounding card, bars 1 to 2' });
+    const cells = within(grid).getAllByRole('gridcell');
+    expect(cells).toHaveLength(16);
+    expect(cells.filter((each) => each.tabIndex === 0)).toEqual([cell(/^bar 1, 2-side, beat 1,/)]);
+    expect(cells.every((each) => (each.getAttribute('aria-label') ?? '').length > 10)).toBe(true);
+  });
+
+  it('is walked with the arrows, Home and End, and leads on to the next card', () => {
+    const { props } = board();
+    const grid = screen.getByRole('grid');
+    act(() => cell(/^bar 1, 2-side, beat 1,/).focus());
+    fireEvent.keyDown(grid, { key: 'ArrowRight' });
+    expect(document.activeElement).toBe(cell(/^bar 1, 2-side, beat 1 and/));
+    fireEvent.keyDown(grid, { key: 'ArrowDown' });
+    expect(document.activeElement).toBe(cell(/^bar 2, 3-side, beat 1 and/));
+    fireEvent.keyDown(grid, { key: 'End' });
+    expect(document.activeElement).toBe(cell(/^bar 2, 3-side, beat 4 and/));
+    expect(props.onStartAt).not.toHaveBeenCalled();
+    fireEvent.keyDown(grid, { key: 'ArrowRight' });
+    expect(props.onStartAt).toHaveBeenCalledWith(2);
+  });
+
+  it('takes the focus along to another card', () => {
+    const { again } = board();
+    act(() => cell(/^bar 1, 2-side, beat 1,/).focus());
+    fireEvent.keyDown(screen.getByRole('grid'), { key: 'PageDown' });
+    again({ cursorBar: 2 });
+    expect(document.activeElement).toBe(cell(/^bar 3, 2-side, beat 1,/));
+  });
+
+  it('says why a stroke is played on Enter, part by part, and starts at the bar on Shift and Enter', () => {
+    const { props } = board();
+    const grid = screen.getByRole('grid');
+    fireEvent.keyDown(grid, { key: 'Enter' });
+    expect(screen.getByText('D5 because of Em7.')).toBeTruthy();
+    expect(props.onStroke).toHaveBeenCalledWith(score.parts.rightHand[0]);
+    fireEvent.keyDown(grid, { key: 'Enter' });
+    expect(screen.getByText('D4 because of Em7.')).toBeTruthy();
+    fireEvent.click(screen.getByRole('button', { name: 'Close' }));
+    expect(screen.queryByText(/because of/)).toBeNull();
+    fireEvent.keyDown(grid, { key: 'ArrowDown' });
+    fireEvent.keyDown(grid, { key: 'Enter', shiftKey: true });
+    expect(props.onStartAt).toHaveBeenCalledWith(1);
+  });
+
+  it('does not let an arrow key make the playing music jump', () => {
+    const { props } = board({ playing: true, heard: () => heardAt(0) });
+    fireEvent.keyDown(screen.getByRole('grid'), { key: 'PageDown' });
+    expect(props.onStartAt).not.toHaveBeenCalled();
+  });
+});
+
+describe('touch', () => {
+  it('on the heading of a bar starts there', () => {
+    const { props } = board();
+    fireEvent.click(screen.getByTitle('Start at bar 2, 3-side'));
+    expect(props.onStartAt).toHaveBeenCalledWith(1);
+  });
+
+  it('on the next card starts there', () => {
+    const { props } = board();
+    fireEvent.click(screen.getByRole('button', { name: 'Start at bar 4, 3-side' }));
+    expect(props.onStartAt).toHaveBeenCalledWith(3);
+  });
+
+  it('in the lowest lane finds the bass that rings there', () => {
+    const { props } = board();
+    fireEvent.click(cell(/^bar 2, 3-side, beat 1,/));
+    expect(props.onStroke).toHaveBeenCalledWith(expect.objectContaining({ names: ['A2'] }));
+  });
+});
+
+describe('the map of the form', () => {
+  it('shows every section with its bars, odd ones set apart in words', () => {
+    board();
+    const map = screen.getByRole('navigation', { name: 'The form' });
+    expect(within(map).getByText('Bridge').closest('.map-section')?.textContent).toContain('3 bars');
+    expect(within(map).getByText('Break').closest('.map-section')?.textContent).toContain('1 bar, from the 3-side');
+  });
+
+  it('leads to any card', () => {
+    const { props } = board();
+    fireEvent.click(screen.getByRole('button', { name: 'bars 9 to 10: D6, Gm6' }));
+    expect(props.onStartAt).toHaveBeenCalledWith(8);
+  });
+
+  it('moves an end of the loop by a card with the arrow keys, never past the other end', () => {
+    const { props, again } = board({ loop: { fromBar: 0, toBar: 4 } });
+    fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop ends after' }), { key: 'ArrowRight' });
+    expect(props.onLoop).toHaveBeenLastCalledWith(0, 6);
+    fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop starts at' }), { key: 'ArrowRight' });
+    expect(props.onLoop).toHaveBeenLastCalledWith(2, 4);
+    again({ loop: { fromBar: 2, toBar: 4 } });
+    fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop starts at' }), { key: 'ArrowRight' });
+    expect(props.onLoop).toHaveBeenCalledTimes(2);
+  });
+});
+
+describe('the playhead', () => {
+  it('moves, lights strokes and keys without a single React commit within a card', async () => {
+    let tick = 0;
+    const { view, commits } = board({ playing: true, heard: () => heardAt(tick) });
+    await frames(3);
+    const before = commits();
+    const seen = new Set<string>();
+    for (tick = 0; tick < 3840; tick += 120) {
+      await frames(2);
+      const lit = [...view.container.querySelectorAll('.right-hand[data-lit]')].map((each) => each.getAttribute('data-from') ?? '');
+      for (const from of lit) seen.add(from);
+    }
+    expect(commits()).toBe(before);
+    const struck = score.parts.rightHand.filter((stroke) => stroke.tick < 3840).map((stroke) => String(stroke.tick));
+    expect(struck.every((from) => seen.has(from))).toBe(true);
+  });
+
+  it('shows the next card when it is heard, and its bars round the loop', async () => {
+    let tick = 3600;
+    board({ playing: true, heard: () => heardAt(tick) });
+    await frames(3);
+    expect(screen.getByRole('grid', { name: 'Sounding card, bars 1 to 2' })).toBeTruthy();
+    tick = 3850;
+    await frames(3);
+    expect(screen.getByRole('grid', { name: 'Sounding card, bars 3 to 4' })).toBeTruthy();
+    expect(screen.getByRole('region', { name: 'Next card, bars 5 to 6' })).toBeTruthy();
+  });
+
+  it('draws a live change when it is heard, not before', async () => {
+    const turned = ferryScore(undefined, '3-2');
+    const old = {} as Heard['performance'];
+    const fresh = {} as Heard['performance'];
+    let now = old;
+    const heard = () => ({ tick: 100, pass: 0, countIn: null, performance: now });
+    const scoreOf = (performance: Heard['performance']) => (performance === old ? score : turned);
+    const { again } = board({ playing: true, heard, scoreOf });
+    await frames(3);
+    again({ playing: true, heard, scoreOf, score: turned });
+    await frames(3);
+    expect(cell(/^bar 1, 2-side, beat 1,/)).toBeTruthy();
+    now = fresh;
+    await frames(3);
+    expect(cell(/^bar 1, 3-side, beat 1,/)).toBeTruthy();
+  });
+
+  it('counts in with digits and leaves no light behind when it stops', async () => {
+    let heard: Heard = heardAt(0, 3.4);
+    const { view, again } = board({ playing: true, heard: () => heard });
+    await frames(2);
+    expect(view.container.querySelector('.count-in')?.textContent).toBe('4');
+    heard = heardAt(10);
+    await frames(2);
+    expect(view.container.querySelectorAll('[data-lit]').length).toBeGreaterThan(0);
+    again({ playing: false });
+    expect(view.container.querySelectorAll('[data-lit], [data-now]')).toHaveLength(0);
+    expect(view.container.querySelector('.count-in')?.textContent).toBe('');
+  });
+});
+
+describe('the hand strip', () => {
+  it('shows the stroke at the cursor when nothing plays, and what stays', () => {
+    const { view } = board();
+    fireEvent.keyDown(screen.getByRole('grid'), { key: 'End' });
+    expect(view.container.querySelector('[data-words="now"]')?.textContent).toBe('C♯ octave, third of A7');
+    expect(view.container.querySelector('[data-words="next"]')?.textContent).toBe('G and B');
+    expect(view.container.querySelector('[data-words="next-motion"]')?.textContent).toBe('· both stay');
+    expect([...view.container.querySelectorAll('.key[data-stays]')].map((key) => key.getAttribute('data-midi'))).toEqual(['79', '83']);
+  });
+});
