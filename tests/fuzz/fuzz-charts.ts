@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import fc from 'fast-check';
 import { MAX_SOUNDING_BARS } from '../../src/music/chart/limits';
+import { readQuickLine } from '../../src/music/chart/quick-line';
 import { readChart } from '../../src/music/chart/read';
 import { transposeChart } from '../../src/music/chart/transpose-chart';
 import { unfold } from '../../src/music/chart/unfold';
@@ -46,6 +47,7 @@ export function fuzzCharts({ seed, count, mutations }: { seed: number; count: nu
   for (let done = 0; done < count; done += 500) {
     for (const text of fc.sample(chartText, { seed: seed + done, numRuns: Math.min(500, count - done) })) {
       check(text, true);
+      check(noise(random), false);
       for (let copy = 0; copy < mutations; copy++) {
         mutated += 1;
         check(mutate(text, random), false);
@@ -55,8 +57,26 @@ export function fuzzCharts({ seed, count, mutations }: { seed: number; count: nu
   return { generated: count, mutated, stillCharts, slowestMs: Math.round(slowestMs), failures };
 }
 
+/** Characters of any kind, or of the chart language alone, in no order. */
+function noise(random: () => number): string {
+  const language = random() < 0.7;
+  const character = (): string =>
+    language
+      ? ('|:/%><{}()[];,.&~ \n12348xABCDEFGm7b#-+º'[Math.floor(random() * 42)] ?? ' ')
+      : String.fromCharCode(Math.floor(random() * 65_536));
+  return Array.from({ length: Math.floor(random() * 300) }, character).join('');
+}
+
+/** The quick line gives chart text that can be read, or faults, whatever is typed. */
+function checkQuickLine(line: string): void {
+  const read = readQuickLine(line);
+  if (read.ok) assert(readChart(read.value).ok, `the quick line gives a chart with faults: ${read.value}`);
+  else assert(read.faults.length > 0, 'a failed reading has faults');
+}
+
 /** True when the text is a chart; throws when anything about it is not as it must be. */
 function checkText(text: string, mustRead: boolean): boolean {
+  checkQuickLine(text.slice(-200).split('\n').at(-1) ?? '');
   const read = readChart(text);
   if (!read.ok) {
     const tooLong = read.faults.every(({ code }) => code === 'too many bars');
@@ -67,6 +87,10 @@ function checkText(text: string, mustRead: boolean): boolean {
       assert(
         line !== undefined && fault.column >= 1 && fault.column <= line.length + 1,
         `a fault outside the text: ${JSON.stringify(fault)}`,
+      );
+      assert(
+        fault.code === 'too many faults' || line.startsWith(fault.text, fault.column - 1),
+        `a fault's text is not what stands there: ${JSON.stringify(fault)}`,
       );
       assert(fault.expected !== '', 'a fault says what was expected');
     }

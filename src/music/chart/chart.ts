@@ -128,6 +128,8 @@ export interface ChartNotice {
     | 'label disagrees'
     | 'style against meter'
     | 'tempo outside style'
+    | 'figure bends'
+    | 'edit out of place'
     | 'open odd vamp';
   /** Sounding bar (from 0) it concerns, or null when it concerns the text alone. */
   readonly bar: number | null;

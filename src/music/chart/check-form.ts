@@ -1,17 +1,14 @@
-import type { Chart, Section } from './chart';
-import type { ChartFaultCode } from './fault-codes';
+import type { Chart, Section, WrittenBar } from './chart';
 import type { FaultList, Place } from './faults';
 import { MAX_SOUNDING_BARS } from './limits';
 import { isCoda, plan, playOrder } from './play-order';
+import type { TextLine } from './read-lines';
 import { findRepeats } from './repeats';
 import { resolveBars } from './resolve-bars';
 
 /** Checks what only the whole chart shows: repeats, jumps, pickups, bars that repeat or hold. */
-export function checkSections(sections: readonly Section[], faults: FaultList): void {
-  const place = (section: number, bar: number): Place => {
-    const written = sections[section]?.bars[bar];
-    return { line: written?.line ?? 1, column: written?.column ?? 1, text: written?.source ?? '' };
-  };
+export function checkSections(sections: readonly Section[], lines: readonly TextLine[], faults: FaultList): void {
+  const place = (section: number, bar: number): Place => placeOf(sections[section]?.bars[bar], lines);
   sections.forEach((section, index) => {
     for (const fault of findRepeats(section.bars).faults) faults.add(fault.code, place(index, fault.bar), fault.expected, fault.nearest);
     section.bars.forEach((bar, at) => {
@@ -44,14 +41,14 @@ function checkJumps(sections: readonly Section[], faults: FaultList, place: (sec
     section.bars.forEach((bar, at) => {
       for (const mark of bar.marks) {
         const need = mark.startsWith('D.') ? missing(mark) : null;
-        if (need) faults.add('jump without target', { ...place(index, at), text: `<${mark}>` }, `${need} somewhere in the chart`, need);
+        if (need) faults.add('jump without target', place(index, at), `${need} somewhere in the chart, for <${mark}>`);
       }
     });
   });
 }
 
 /** Adds a fault when the chart is longer, as it sounds, than the most bars that are unfolded. Open vamps count as they are held. */
-export function checkLength(chart: Chart, faults: FaultList): void {
+export function checkLength(chart: Chart, lines: readonly TextLine[], faults: FaultList): void {
   const { resolved } = resolveBars(chart.sections);
   let bars = 0;
   for (const step of playOrder(
@@ -61,13 +58,15 @@ export function checkLength(chart: Chart, faults: FaultList): void {
     const unit = resolved[step.section]?.[step.bar];
     bars += (unit?.bars.length ?? 0) * (unit?.times ?? 0);
     if (bars <= MAX_SOUNDING_BARS) continue;
-    const written = chart.sections[step.section]?.bars[step.bar];
-    const code: ChartFaultCode = 'too many bars';
-    faults.add(
-      code,
-      { line: written?.line ?? 1, column: written?.column ?? 1, text: written?.source ?? '' },
-      `at most ${MAX_SOUNDING_BARS} bars as they sound, repeats played`,
-    );
+    const place = placeOf(chart.sections[step.section]?.bars[step.bar], lines);
+    faults.add('too many bars', place, `at most ${MAX_SOUNDING_BARS} bars as they sound, repeats played`);
     return;
   }
+}
+
+/** Where a bar stands, and what stands there up to its barline, as typed. */
+function placeOf(bar: WrittenBar | undefined, lines: readonly TextLine[]): Place {
+  const { line = 1, column = 1 } = bar ?? {};
+  const rest = lines[line - 1]?.text.slice(column - 1) ?? '';
+  return { line, column, text: (/^(?:[^|:]|:(?!\|))*/.exec(rest)?.[0] ?? '').trimEnd() };
 }

@@ -59,7 +59,7 @@ export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: B
   if (content.kind === 'repeat' && content.bars === 2 && hitPlaces[0])
     faults.add('stands alone', hitPlaces[0], 'hits in a bar of their own, not beside %%');
   if (content.kind === 'repeat' && ticks !== barTicks(meter))
-    faults.add('stands alone', cell, `% in a whole bar: it takes the length of the bar it repeats`, words[0]?.text ?? '%');
+    faults.add('stands alone', cell, `% in a whole bar: it takes the length of the bar it repeats`, cell.text.replace(/\([^)]*\)\s*/, ''));
   return { body: { content, source: words.map((word) => word.text).join(' '), hits, ticks, pickup, marks }, marks };
 }
 
@@ -72,7 +72,16 @@ function readContent(
 ): { content: BarContent; filled: boolean } {
   const filled = words.length > 0;
   const alone = (word: Place, content: BarContent): { content: BarContent; filled: boolean } => {
-    if (words.length > 1) faults.add('stands alone', cell, `${word.text} alone in its bar`, word.text);
+    if (words.length > 1)
+      faults.add(
+        'stands alone',
+        cell,
+        `${word.text} alone in its bar`,
+        words
+          .map((one) => one.text)
+          .slice(0, 32)
+          .join(' | '),
+      );
     return { content, filled };
   };
   for (const word of words) {

@@ -25,8 +25,10 @@ function division(
 export function readChords(typed: readonly Place[], cell: Place, meter: Meter, ticks: number, faults: FaultList): WrittenChord[] {
   const words = typed.filter((word, index) => {
     if (word.text !== '>') return true;
-    const next = typed[index + 1]?.text ?? '/';
-    faults.add('push without chord', word, 'a chord directly after >, without a space', next === '/' ? '>C' : `>${next}`);
+    const next = typed[index + 1];
+    const end = next && next.text !== '/' ? next.column + next.text.length : word.column + 1;
+    const place: Place = { ...word, text: cell.text.slice(word.column - cell.column, end - cell.column) };
+    faults.add('push without chord', place, 'a chord directly after >, without a space', place.text === '>' ? null : `>${next?.text}`);
     return false;
   });
   const { bare, slots, each } = division(meter, ticks);

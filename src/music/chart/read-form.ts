@@ -20,7 +20,7 @@ export function readForm(value: Place, sections: readonly Section[], faults: Fau
         'unknown section',
         place,
         `a section of this chart: ${[...names.values()].slice(0, 20).join(', ')}`,
-        nearest(piece.text, names.values(), 40),
+        faults.full ? null : nearest(piece.text, [...names.values()].slice(0, 200), 40),
       );
     return [];
   });

@@ -24,7 +24,7 @@ export const headless = (name: string): SectionHead => ({
   line: 0,
 });
 
-const ATTRIBUTES = ['role', 'style', 'key', 'tempo', 'figure', 'clave', 'on cue', 'clave restart', 'x'] as const;
+const ATTRIBUTES = ['role', 'style', 'key', 'tempo', 'figure', 'clave', 'on cue'] as const;
 
 const readRole: ReadValue<SectionRole> = (text) => {
   const role = SECTION_ROLES.find((known) => known === text.toLowerCase().replace(/\s+/g, ' '));
@@ -35,17 +35,10 @@ const readRole: ReadValue<SectionRole> = (text) => {
   };
 };
 
-/** Reads what stands between `[` and `]`: a name and attributes, separated by commas. `column` is that of the first character after `[`. */
+/** Reads what stands between `[` and `]`: a name (which may be missing) and attributes, separated by commas. `column` is that of the first character after `[`. */
 export function readHead(text: string, line: number, column: number, meter: Meter, faults: FaultList): SectionHead {
   const [namePiece, ...pieces] = splitAt(text, ',', column);
   const name = (namePiece?.text ?? '').replace(/\s+/g, ' ');
-  if (name === '')
-    faults.add(
-      'no section name',
-      { line, column: Math.max(1, column - 1), text: `[${text}]` },
-      'a name first: [A] or [Coro, role: coro]',
-      '[A]',
-    );
   const seen = new Set<string>();
   const found: { -readonly [Field in keyof SectionHead]?: SectionHead[Field] } = {};
 
@@ -60,11 +53,10 @@ export function readHead(text: string, line: number, column: number, meter: Mete
     const value = <Value>(read: ReadValue<Value>): Value | null => {
       const result = read(attribute.value);
       if (result.ok) return result.value;
-      faults.addAll(result.faults, {
-        line,
-        column: piece.column + attribute.offset,
-        text: attribute.value === '' ? piece.text : attribute.value,
-      });
+      faults.addAll(
+        result.faults,
+        attribute.value === '' ? place : { line, column: piece.column + attribute.offset, text: attribute.value },
+      );
       return null;
     };
     switch (attribute.name) {
@@ -95,7 +87,7 @@ export function readHead(text: string, line: number, column: number, meter: Mete
       case 'x': {
         const times = Number(attribute.value);
         if (times >= 1 && times <= MAX_TIMES) found.times = times;
-        else faults.add('unknown times', place, `x1 to x${MAX_TIMES}: how often the section is played`, `x${MAX_TIMES}`);
+        else faults.add('unknown times', place, `x1 to x${MAX_TIMES}: how often the section is played`, times < 1 ? 'x1' : `x${MAX_TIMES}`);
         break;
       }
       default:
@@ -103,11 +95,19 @@ export function readHead(text: string, line: number, column: number, meter: Mete
           'unknown attribute',
           place,
           'role: …, x8, on cue, clave restart 3-2, clave: 3-2, style: …, key: …, tempo: … or figure: …',
-          nearest(attribute.name, ATTRIBUTES),
+          nearestAttribute(attribute.name, piece.text),
         );
     }
   }
   return { ...headless(name), ...found, line };
+}
+
+/** What was typed with the nearest attribute's name in place of its own. */
+function nearestAttribute(name: string, text: string): string | null {
+  const near = nearest(name, ATTRIBUTES);
+  if (near === null) return null;
+  const colon = text.indexOf(':');
+  return colon < 0 ? near : near + text.slice(colon);
 }
 
 /** Splits `role: coro`, `x8`, `on cue`, `clave restart 3-2` into a name, a value and where in the text the value begins. */

@@ -25,12 +25,12 @@ export function readChart(text: string): Result<Chart, ChartFault> {
   const sections = readSections(lines, header.meter, faults);
   const formLine = headerLines.find(({ name }) => name === 'form');
   const form = formLine ? readForm(formLine.value, sections, faults) : null;
-  checkSections(sections, faults);
+  checkSections(sections, lines, faults);
   const comments = lines.flatMap(({ line, text: before, comment }) =>
     comment === null ? [] : [{ line, text: comment, wholeLine: before.trim() === '' }],
   );
   const chart: Chart = { ...header, sections, form, comments, notices: noticesOf(header) };
-  if (faults.empty) checkLength(chart, faults);
+  if (faults.empty) checkLength(chart, lines, faults);
   return faults.empty ? ok(chart) : failed(...faults.sorted());
 }
 
@@ -103,11 +103,24 @@ function readSections(lines: readonly TextLine[], meter: Chart['meter'], faults:
     const close = text.indexOf(']', indent);
     const end = close < 0 ? text.length : close;
     const place: Place = { line, column: indent + 1, text: text.slice(indent, end + 1).trimEnd() };
-    if (close < 0) faults.add('head not closed', place, "a ] after the section's name", `${place.text}]`);
+    if (close < 0)
+      faults.add('head not closed', place, "a ] after the section's name", place.text.replace(/\s*($|\|)/, ']$1').replace(']|', '] |'));
     const head = readHead(text.slice(indent + 1, end), line, indent + 2, meter, faults);
+    if (head.name === '')
+      faults.add(
+        'no section name',
+        place,
+        'a name first: [A] or [Coro, role: coro]',
+        place.text.replace(/^\[\s*/, '[A').replace(/\]?$/, ']'),
+      );
     const known = head.name.toLowerCase();
     if (names.has(known) && known !== '')
-      faults.add('section twice', place, 'a name no other section has; a form: line plays a section again', freeName(head.name, names));
+      faults.add(
+        'section twice',
+        place,
+        'a name no other section has; a form: line plays a section again',
+        faults.full ? null : place.text.replace(head.name, freeName(head.name, names)),
+      );
     names.add(known);
     const draft = new SectionDraft(head, place, meter, faults);
     drafts.push(draft);
@@ -123,7 +136,7 @@ function readSections(lines: readonly TextLine[], meter: Chart['meter'], faults:
 function freeName(name: string, taken: ReadonlySet<string>): string {
   let number = 2;
   while (taken.has(`${name}${number}`.toLowerCase())) number += 1;
-  return `[${name}${number}]`;
+  return `${name}${number}`;
 }
 
 function noticesOf({ style, meter }: Pick<Chart, 'style' | 'meter'>): ChartNotice[] {

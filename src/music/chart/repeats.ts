@@ -91,8 +91,8 @@ function readEndings(bars: readonly WrittenBar[], from: number, bodyEnd: number,
       faults.push({
         bar: at,
         code: 'repeat not closed',
-        expected: `:| before the next ending`,
-        nearest: `:|${bars[at]?.ending?.join(',')}.`,
+        expected: 'a repeat sign before the next ending, such as :|2.',
+        nearest: null,
       });
   }
   const numbers = endings.flatMap((ending) => ending.passes);
@@ -107,7 +107,7 @@ function readEndings(bars: readonly WrittenBar[], from: number, bodyEnd: number,
       nearest: null,
     });
   else if (passes < 2)
-    faults.push({ bar: bodyEnd, code: 'repeat not closed', expected: 'a second ending: :|2. after the first', nearest: ':|2.' });
+    faults.push({ bar: bodyEnd, code: 'repeat not closed', expected: 'a second ending: :|2. after the first', nearest: null });
   return { from, to: bodyEnd, endings, passes: complete ? passes : 1 };
 }
 

@@ -31,13 +31,13 @@ const BAD: readonly (readonly [string, readonly (readonly [string, string, strin
   ['changes: as plaid\n| C |', [['unknown changes', '1:10', 'as plaid', 'as played']]],
   ['figure: x.xx\n| C |', [['unknown figure', '1:9', 'x.xx', null]]],
   ['[A\n| C |', [['head not closed', '1:1', '[A', '[A]']]],
-  ['[, x2]\n| C |', [['no section name', '1:1', '[, x2]', '[A]']]],
+  ['[, x2]\n| C |', [['no section name', '1:1', '[, x2]', '[A, x2]']]],
   ['[A]\n| C |\n[a]\n| D |', [['section twice', '3:1', '[a]', '[a2]']]],
   ['[A]\n[B]\n| D |', [['empty section', '1:1', '[A]', null]]],
-  ['[A, roel: coro]\n| C |', [['unknown attribute', '1:5', 'roel: coro', 'role']]],
+  ['[A, roel: coro]\n| C |', [['unknown attribute', '1:5', 'roel: coro', 'role: coro']]],
   ['[A, x2, x3]\n| C |', [['attribute twice', '1:9', 'x3', null]]],
   ['[A, role: corro]\n| C |', [['unknown role', '1:11', 'corro', 'coro']]],
-  ['[A, x0]\n| C |', [['unknown times', '1:5', 'x0', 'x99']]],
+  ['[A, x0]\n| C |', [['unknown times', '1:5', 'x0', 'x1']]],
   ['[A, clave restart 2-2]\n| C |', [['unknown direction', '1:19', '2-2', '2-3']]],
   ['| C |\nform:', [['empty form', '2:6', '', null]]],
   ['[A]\n| C |\n[Coro]\n| F |\nform: A, Corro, A', [['unknown section', '5:10', 'Corro', 'Coro']]],
@@ -52,12 +52,12 @@ const BAD: readonly (readonly [string, readonly (readonly [string, string, strin
   ['| / / C / |', [['nothing to hold', '1:3', '/ / C /', null]]],
   ['| % | C |', [['nothing to repeat', '1:3', '%', null]]],
   ['| C | %% |', [['nothing to repeat', '1:7', '%%', null]]],
-  ['| C | D % |', [['stands alone', '1:7', 'D %', '%']]],
+  ['| C | D % |', [['stands alone', '1:7', 'D %', 'D | %']]],
   ['| C | rest x |', [['unknown rest', '1:7', 'rest x', 'rest 8']]],
   ['| C | rest8 |', [['unknown rest', '1:7', 'rest8', 'rest 8']]],
-  ['| > C / F G |', [['push without chord', '1:3', '>', '>C']]],
+  ['| > C / F G |', [['push without chord', '1:3', '> C', '>C']]],
   ['| (3/4) C |', [['unknown bar length', '1:3', '(3/4)', '(2/4)']]],
-  ['| C | (pickup) D |', [['pickup not first', '1:7', 'D', null]]],
+  ['| C | (pickup) D |', [['pickup not first', '1:7', '(pickup) D', null]]],
   ['| C <senyo> |', [['unknown mark', '1:5', '<senyo>', '<segno>']]],
   ['| <fine> | C |', [['mark without bar', '1:3', '<fine>', null]]],
   ['| C {1 2& |', [['not closed', '1:5', '{1 2&', null]]],
@@ -71,9 +71,9 @@ const BAD: readonly (readonly [string, readonly (readonly [string, string, strin
   ['|: C :| x1', [['repeat times', '1:6', ':| x1', ':| x2']]],
   ['| C |1. D ||', [['ending without repeat', '1:9', 'D', null]]],
   ['|: C |1. D :|3. E ||', [['ending numbers', '1:10', 'D', null]]],
-  ['|: C |1. D |2. E ||', [['repeat not closed', '1:16', 'E', ':|2.']]],
-  ['| C <D.S. al coda> |', [['jump without target', '1:3', '<D.S. al coda>', '<segno>']]],
-  ['| C <D.C. al fine> |', [['jump without target', '1:3', '<D.C. al fine>', '<fine>']]],
+  ['|: C |1. D |2. E ||', [['repeat not closed', '1:16', 'E', null]]],
+  ['| C <D.S. al coda> |', [['jump without target', '1:3', 'C <D.S. al coda>', null]]],
+  ['| C <D.C. al fine> |', [['jump without target', '1:3', 'C <D.C. al fine>', null]]],
 ];
 
 describe('a fault', () => {
@@ -81,6 +81,21 @@ describe('a fault', () => {
     const found = faultsOf(text).map(({ code, line, column, text: typed, nearest }) => [code, `${line}:${column}`, typed, nearest]);
     expect(found).toEqual(expected);
   });
+
+  it.each(BAD.filter(([, rows]) => rows.some((row) => row[3] !== null)))(
+    'is mended when its nearest text is put in its place: %j',
+    (text) => {
+      const before = faultsOf(text);
+      const fault = before.find(({ nearest }) => nearest !== null);
+      const lines = text.split('\n');
+      const line = lines[(fault?.line ?? 1) - 1] ?? '';
+      const at = (fault?.column ?? 1) - 1;
+      expect(line.slice(at, at + (fault?.text.length ?? 0))).toBe(fault?.text);
+      lines[(fault?.line ?? 1) - 1] = line.slice(0, at) + fault?.nearest + line.slice(at + (fault?.text.length ?? 0));
+      const after = readChart(lines.join('\n'));
+      expect(after.ok ? 0 : after.faults.length).toBe(before.length - 1);
+    },
+  );
 
   it('says for a bare tempo what both readings mean', () => {
     expect(faultsOf('tempo: 92\n| C |')[0]?.expected).toContain('half = 92 (quarter = 184) or quarter = 92 (half = 46)');
