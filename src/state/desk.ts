@@ -191,12 +191,13 @@ export function createDesk(ports: DeskPorts): Desk {
 
   ports.storage.onOtherTab((key) => {
     const { chartId } = store.getState();
-    if (key === 'shelf') void keeping.shelf().then((shelf) => store.setState({ shelf }));
+    if (key === 'shelf') void keeping.meetShelf();
     if (key === `chart/${chartId}`) void keeping.chart(chartId).then((record) => record && opener.meetOtherTab(chartId, record.text));
   });
 
   const restore = async (): Promise<void> => {
-    store.setState({ preferences: await keeping.preferences(), shelf: await keeping.shelf() });
+    store.setState({ preferences: await keeping.preferences() });
+    await keeping.meetShelf();
     await opener.open((await keeping.lastChart()) ?? store.getState().chartId);
   };
 

@@ -1,5 +1,5 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { DeskState, ShelfEntry } from './desk-state';
+import type { DeskState } from './desk-state';
 import type { Storage } from './ports';
 import { type ChartRecord, chartFrom, decode, encode, lastChartFrom, mergeShelves, type RecordKind, shelfFrom } from './records';
 import { DEFAULT_PREFERENCES, type Preferences, type Settings } from './settings';
@@ -18,7 +18,8 @@ export interface Timer {
 /** Keeps the desk on this device and brings it back. */
 export interface Keeping {
   readonly preferences: () => Promise<Preferences>;
-  readonly shelf: () => Promise<readonly ShelfEntry[]>;
+  /** Takes over what is kept of the shelf, at the start and when another tab wrote it; what is here alone is written back to it. */
+  readonly meetShelf: () => Promise<void>;
   readonly lastChart: () => Promise<string | null>;
   readonly chart: (id: string) => Promise<ChartRecord | null>;
   readonly settings: (id: string, fallback: Settings) => Promise<Settings>;
@@ -36,6 +37,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   let cancel: (() => void) | null = null;
   let writing = Promise.resolve();
   let lastGood: string | null = null;
+  let adopting = false;
 
   const body = async (key: string, kind: RecordKind): Promise<unknown> => {
     const found = await storage.read(key);
@@ -45,7 +47,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     if (decoded.kind === 'good' && !(kind === 'chart' && chartFrom(decoded.body) === null)) return decoded.body;
     const aside = await storage.write(`quarantine/${key}`, found.text);
     if (aside.kind === 'refused') locked.add(key);
-    desk.setState({ putAside: [...desk.getState().putAside, key] });
+    desk.setState({ putAside: [...new Set([...desk.getState().putAside, key])] });
     return null;
   };
 
@@ -81,6 +83,19 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     cancel = timer.after(AUTOSAVE_MS, () => void flush());
   };
 
+  /** Another tab may have shelved charts since: theirs stay. */
+  const keepShelf = (): void =>
+    keep('shelf', async () => encode('shelf', { entries: mergeShelves(desk.getState().shelf, shelfFrom(await body('shelf', 'shelf'))) }));
+
+  const meetShelf = async (): Promise<void> => {
+    const kept = shelfFrom(await body('shelf', 'shelf'));
+    const shelf = mergeShelves(desk.getState().shelf, kept);
+    adopting = true;
+    desk.setState({ shelf });
+    adopting = false;
+    if (shelf.length > kept.length) keepShelf();
+  };
+
   desk.subscribe((now, before) => {
     const sameChart = now.chartId === before.chartId;
     if (now.music !== before.music && now.faults.length === 0) lastGood = now.text;
@@ -92,15 +107,12 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     if (now.settings !== before.settings) keep(`settings/${now.chartId}`, () => encode('settings', now.settings));
     if (now.preferences !== before.preferences) keep('preferences', () => encode('preferences', now.preferences));
     if (!sameChart) keep('desk', () => encode('desk', { chartId: now.chartId }));
-    if (now.shelf !== before.shelf) {
-      // Another tab may have shelved charts since: theirs stay.
-      keep('shelf', async () => encode('shelf', { entries: mergeShelves(now.shelf, shelfFrom(await body('shelf', 'shelf'))) }));
-    }
+    if (now.shelf !== before.shelf && !adopting) keepShelf();
   });
 
   return {
     preferences: async () => preferencesFrom(await body('preferences', 'preferences'), DEFAULT_PREFERENCES),
-    shelf: async () => shelfFrom(await body('shelf', 'shelf')),
+    meetShelf,
     lastChart: async () => lastChartFrom(await body('desk', 'desk')),
     chart: async (id) => chartFrom(await body(chartKey(id), 'chart')),
     settings: async (id, fallback) => settingsFrom(await body(`settings/${id}`, 'settings'), fallback),

@@ -19,13 +19,13 @@ export function closes(form: Bars, loop: Loop): boolean {
 export function cycleAt(form: Bars, bar: number): Loop | null {
   let fromBar = clamp(form, bar);
   while (fromBar > 0 && !beginsCycle(form.bars[fromBar])) fromBar -= 1;
-  return snapOutward(form, { fromBar, toBar: fromBar + 1 }, bar + 1);
+  return snapOutward(form, fromBar, clamp(form, bar) + 1);
 }
 
 /** The smallest closing run that holds all of `loop`: its end is moved first, then its start. Null when there is none. */
 export function snap(form: Bars, loop: Loop): Loop | null {
   const fromBar = clamp(form, loop.fromBar);
-  return snapOutward(form, { fromBar, toBar: Math.max(fromBar + 1, Math.min(loop.toBar, form.bars.length)) }, loop.toBar);
+  return snapOutward(form, fromBar, Math.max(fromBar + 1, Math.min(loop.toBar, form.bars.length)));
 }
 
 /** `loop` with one more bar before it; a bar is added after it too where the clave needs that to close. Null at the start of the form. */
@@ -70,9 +70,9 @@ export function barAt(bars: readonly Pick<SoundingBar, 'tick'>[], tick: number):
   return Math.max(0, low);
 }
 
-function snapOutward(form: Bars, loop: Loop, atLeastTo: number): Loop | null {
-  for (let fromBar = loop.fromBar; fromBar >= 0; fromBar -= 1) {
-    for (let toBar = Math.max(loop.toBar, atLeastTo); toBar <= form.bars.length; toBar += 1) {
+function snapOutward(form: Bars, latestFrom: number, earliestTo: number): Loop | null {
+  for (let fromBar = latestFrom; fromBar >= 0; fromBar -= 1) {
+    for (let toBar = earliestTo; toBar <= form.bars.length; toBar += 1) {
       if (closes(form, { fromBar, toBar })) return { fromBar, toBar };
     }
   }

@@ -4,6 +4,7 @@ import { SCREEN } from '../../words/screen';
 import { Transport } from '../transport/Transport';
 import { DeskContext } from './desk-context';
 import { Header } from './Header';
+import { Notices } from './Notices';
 import { PractisePage } from './PractisePage';
 import { Shield } from './Shield';
 import { usePlace } from './use-place';
@@ -46,6 +47,7 @@ function Page({ desk }: { readonly desk: Desk }) {
         {open === 'balance' && <BalancePanel onClose={close} />}
         {open === 'keys' && <KeyList onClose={close} />}
       </Suspense>
+      <Notices />
       <main id="music" className={`place place-${place}`} tabIndex={-1}>
         <Shield key={place}>
           <Suspense fallback={<p className="empty">{SCREEN.loading}</p>}>

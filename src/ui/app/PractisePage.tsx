@@ -5,7 +5,6 @@ import { SCREEN } from '../../words/screen';
 import { whyStroke } from '../../words/why';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
-import { Notices } from './Notices';
 import { QuickLine } from './QuickLine';
 import { Shield } from './Shield';
 
@@ -47,30 +46,27 @@ export function PractisePage() {
     );
   }
   return (
-    <>
-      <Notices />
-      <Shield>
-        <PractiseBoard
-          score={music.score}
-          whole={music.whole}
-          scoreOf={scoreOf}
-          heard={heard}
-          playing={playing}
-          cursorBar={startBar}
-          loop={loop}
-          silent={silent}
-          why={why}
-          onStartAt={startAt}
-          onStroke={sound}
-          onLoop={loopBars}
-          {...(view === 'staff' ? { staff } : {})}
-        >
-          <div className="tune">
-            <h1>{music.score.title}</h1>
-            <QuickLine />
-          </div>
-        </PractiseBoard>
-      </Shield>
-    </>
+    <Shield>
+      <PractiseBoard
+        score={music.score}
+        whole={music.whole}
+        scoreOf={scoreOf}
+        heard={heard}
+        playing={playing}
+        cursorBar={startBar}
+        loop={loop}
+        silent={silent}
+        why={why}
+        onStartAt={startAt}
+        onStroke={sound}
+        onLoop={loopBars}
+        {...(view === 'staff' ? { staff } : {})}
+      >
+        <div className="tune">
+          <h1>{music.score.title}</h1>
+          <QuickLine />
+        </div>
+      </PractiseBoard>
+    </Shield>
   );
 }

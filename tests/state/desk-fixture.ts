@@ -1,0 +1,183 @@
+import { DEMO_BOOK } from '../../src/music/chart/demo-book';
+import { readQuickLine } from '../../src/music/chart/quick-line';
+import { readChart } from '../../src/music/chart/read';
+import { arrange, type Score } from '../../src/music/score';
+import { perform } from '../../src/performance/perform';
+import type { Performance } from '../../src/performance/performance';
+import { createDesk, type Desk, type DeskPorts } from '../../src/state/desk';
+import type { FileSaver, Heard, Mix, Player, PlayRequest, SoundState, Storage, StorageWrite, TransportState } from '../../src/state/ports';
+
+/** A player that makes no sound and writes down what was asked of it; `tick` is set by hand. */
+export class SilentPlayer implements Player {
+  readonly calls: string[] = [];
+  readonly requests: PlayRequest[] = [];
+  performance: Performance | null = null;
+  mix: Mix | null = null;
+  tick = 0;
+  countIn: number | null = null;
+  /** The tick at which the next change lands. */
+  landing: number | null = 3840;
+  #listeners = new Set<() => void>();
+
+  play(request: PlayRequest): void {
+    this.calls.push('play');
+    this.requests.push(request);
+    this.performance = request.performance;
+    this.tick = request.fromTick;
+    this.#say();
+  }
+  stop(): void {
+    this.calls.push('stop');
+    this.performance = null;
+    this.#say();
+  }
+  change(performance: Performance): number | null {
+    this.calls.push('change');
+    this.performance = performance;
+    return this.landing;
+  }
+  setTempo(tempo: number): void {
+    this.calls.push(`tempo ${tempo}`);
+  }
+  setMix(mix: Mix): void {
+    this.mix = mix;
+  }
+  sound(midi: readonly number[]): void {
+    this.calls.push(`sound ${midi.join(' ')}`);
+  }
+  heard(): Heard | null {
+    return this.performance && { tick: this.tick, pass: 0, countIn: this.countIn, performance: this.performance };
+  }
+  soundState(): SoundState {
+    return { kind: 'running', samples: 'ready' };
+  }
+  transportState(): TransportState {
+    return { kind: this.performance ? 'playing' : 'stopped' };
+  }
+  onChange(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+  #say(): void {
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+/** The storage of one device, shared by its tabs: each `tab()` is a Storage that hears what the others write. */
+export class DeviceStorage {
+  readonly records = new Map<string, string>();
+  /** When set, writes (of keys it says yes to) are refused with `reason`. */
+  refuses: ((key: string) => boolean) | null = null;
+  reason = 'the storage of this device is full';
+  #tabs = new Set<(key: string) => void>();
+
+  tab(): Storage {
+    let own: ((key: string) => void) | null = null;
+    return {
+      read: async (key) => {
+        const text = this.records.get(key);
+        return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
+      },
+      write: async (key, text): Promise<StorageWrite> => {
+        if (this.refuses?.(key)) return { kind: 'refused', reason: this.reason };
+        this.records.set(key, text);
+        for (const tell of this.#tabs) if (tell !== own) tell(key);
+        return { kind: 'kept' };
+      },
+      onOtherTab: (listener) => {
+        own = listener;
+        this.#tabs.add(listener);
+        return () => this.#tabs.delete(listener);
+      },
+    };
+  }
+}
+
+/** A timer turned by hand. */
+export class HandTimer {
+  #waiting = new Set<{ left: number; readonly action: () => void }>();
+  after = (ms: number, action: () => void): (() => void) => {
+    const entry = { left: ms, action };
+    this.#waiting.add(entry);
+    return () => this.#waiting.delete(entry);
+  };
+  pass(ms: number): void {
+    for (const entry of [...this.#waiting]) {
+      entry.left -= ms;
+      if (entry.left > 0) continue;
+      this.#waiting.delete(entry);
+      entry.action();
+    }
+  }
+}
+
+export interface DeskBench {
+  readonly desk: Desk;
+  readonly player: SilentPlayer;
+  readonly timer: HandTimer;
+  readonly device: DeviceStorage;
+  readonly saved: { readonly name: string; readonly type: string; readonly bytes: Uint8Array }[];
+  /** Draws one frame. */
+  readonly frame: () => void;
+  /** Lets the autosave run and everything it started settle. */
+  readonly settle: () => Promise<void>;
+}
+
+/** A desk over the real stages, a silent player and the storage of a device. */
+export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskPorts>; ids?: string } = {}): DeskBench {
+  const device = parts.device ?? new DeviceStorage();
+  const player = new SilentPlayer();
+  const timer = new HandTimer();
+  const saved: DeskBench['saved'] = [];
+  const frames = new Set<() => void>();
+  const saver: FileSaver = { save: (name, type, bytes) => saved.push({ name, type, bytes }) };
+  let ids = 0;
+  let clock = 1_000;
+  const desk = createDesk({
+    stages: { readChart, arrange, perform },
+    readQuickLine,
+    demos: DEMO_BOOK,
+    storage: device.tab(),
+    saver,
+    midi: async (score: Score) => new TextEncoder().encode(score.title),
+    loadPlayer: async () => player,
+    everyFrame: (onFrame) => {
+      frames.add(onFrame);
+      return () => frames.delete(onFrame);
+    },
+    timer,
+    now: () => {
+      clock += 1;
+      return clock;
+    },
+    newId: () => {
+      ids += 1;
+      return `${parts.ids ?? 'own'}-${ids}`;
+    },
+    ...parts.ports,
+  });
+  return {
+    desk,
+    player,
+    timer,
+    device,
+    saved,
+    frame: () => {
+      for (const onFrame of [...frames]) onFrame();
+    },
+    settle: async () => {
+      await turns();
+      timer.pass(300);
+      await turns();
+    },
+  };
+}
+
+/** Lets every promise that is under way go on. */
+export async function turns(): Promise<void> {
+  for (let turn = 0; turn < 40; turn += 1) await Promise.resolve();
+}
+
+/** A chart of `bars` bars, the bridge with the given number. */
+export const chartText = (title: string, bridge = '| Gm7 | C7 | F6 | % |'): string =>
+  `title: ${title}\nkey: D\nclave: 2-3 son\ntempo: half = 92\n\n[A]\n| Em7 | A7 | D6 | B7 |\n[B]\n${bridge}\n`;
