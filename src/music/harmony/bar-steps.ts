@@ -1,8 +1,8 @@
 import type { Side } from '../../vocabulary';
 import type { SoundingBar } from '../chart/chart';
 
-/** Steps in a side of the clave: 8, or 6 in 6/8. */
-export const sideSteps = (bar: SoundingBar): 8 | 6 => (bar.ticks % 1440 === 0 && bar.ticks % 1920 !== 0 ? 6 : 8);
+/** Steps in a side of the clave: 8, or 6 in 6/8, whose bars are 1440 or 720 ticks long. */
+export const sideSteps = (bar: SoundingBar): 8 | 6 => (bar.ticks % 720 === 0 && bar.ticks % 960 !== 0 ? 6 : 8);
 
 /** Where in its side of the clave a step of a bar falls, from 0. */
 export const stepInSide = (bar: SoundingBar, step: number): number => ((bar.cycleStep % sideSteps(bar)) + step) % sideSteps(bar);
