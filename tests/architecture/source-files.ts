@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize, relative, sep } from 'node:path';
 
 /** One import, re-export or `import()` of a module. */
@@ -9,8 +9,9 @@ export interface ImportStatement {
   readonly typesOnly: boolean;
 }
 
-/** Paths below `root` of all files under it whose name matches, with `/` between folders, sorted. */
+/** Paths below `root` of all files under it whose name matches, with `/` between folders, sorted; none when there is no such folder. */
 export function filesUnder(root: string, matches: RegExp): string[] {
+  if (!existsSync(root)) return [];
   return readdirSync(root, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && matches.test(entry.name))
     .map((entry) => relative(root, join(entry.parentPath, entry.name)).split(sep).join('/'))
