@@ -3,8 +3,8 @@
  * staff is 40 high; whoever draws scales them. Every bar spaces its ticks evenly, so that clave, count and hands line up and a step is as wide
  * in every bar of the same width.
  */
-import { isCrowded } from './crowding';
 import { type NotatedBar, type NotatedEvent, type Notation, STAVES, type StaffName } from './notation';
+import { gapBefore, type SignGap, signGaps } from './sign-gaps';
 import { CLEF_LINES, staffStep } from './written-pitch';
 
 /** Height of a staff of five lines. */
@@ -16,8 +16,6 @@ const LEAD_IN = 24;
 const LEAD_OUT = 6;
 /** Extra room that the repeat signs of a closed score take in its first and its last bar. */
 const REPEAT_SIGN = 18;
-/** How much wider a bar is in which signs stand two deep right behind a note. */
-const CROWDED = 1.3;
 /** Lengths of a stem, and the clearance that ties, dots and bar lines need outside the notes. */
 const STEM = 35;
 const CLEARANCE = 11;
@@ -34,6 +32,8 @@ export interface BarPlace {
   /** Left edge of a note head on the bar's first tick. */
   readonly firstHead: number;
   readonly perTick: number;
+  /** Extra room for signs before some ticks. */
+  readonly gaps: readonly SignGap[];
   readonly tick: number;
   readonly ticks: number;
   readonly showClef: boolean;
@@ -75,7 +75,8 @@ export function systemGeometry(request: SystemRequest): SystemGeometry {
 export function headX(geometry: SystemGeometry, tick: number): number {
   const bar = geometry.bars.findLast((place) => place.tick <= tick) ?? geometry.bars[0];
   if (!bar) return 0;
-  return bar.firstHead + Math.min(Math.max(tick - bar.tick, 0), bar.ticks) * bar.perTick;
+  const inside = Math.min(Math.max(tick - bar.tick, 0), bar.ticks);
+  return bar.firstHead + inside * bar.perTick + gapBefore(bar.gaps, inside);
 }
 
 /** Index within the system of the bar at a horizontal place, or −1 beside them. */
@@ -89,7 +90,10 @@ function horizontal(request: SystemRequest, bars: readonly NotatedBar[]): BarPla
     const previous = request.notation.bars[request.from + i - 1];
     const showKey = i === 0 || bar.keyChange;
     const cancelled = i > 0 && bar.fifths === 0 ? keyWidth(previous?.fifths ?? 0) : 0;
+    const gaps = signGaps(bar);
     return {
+      gaps,
+      extra: gaps.reduce((sum, gap) => sum + gap.extra, 0),
       clef: i === 0 ? 40 : 0,
       key: showKey ? keyWidth(bar.fifths) + cancelled : 0,
       meter: bar.meterChange ? 28 : 0,
@@ -97,8 +101,8 @@ function horizontal(request: SystemRequest, bars: readonly NotatedBar[]): BarPla
       ...repeats(request, request.from + i),
     };
   });
-  const share = (bar: NotatedBar): number => Math.max(0.5, bar.ticks / fullBar(request.notation)) * (isCrowded(bar) ? CROWDED : 1);
-  const taken = MARGIN + prefixes.reduce((sum, p) => sum + p.clef + p.key + p.meter + p.start + p.end, 0);
+  const share = (bar: NotatedBar): number => Math.max(0.5, bar.ticks / fullBar(request.notation));
+  const taken = MARGIN + prefixes.reduce((sum, p) => sum + p.clef + p.key + p.meter + p.start + p.end + p.extra, 0);
   const shares = Math.max(
     request.perSystem,
     bars.reduce((sum, bar) => sum + share(bar), 0),
@@ -106,16 +110,18 @@ function horizontal(request: SystemRequest, bars: readonly NotatedBar[]): BarPla
   const unit = (request.width - taken - 1) / shares;
   let x = MARGIN;
   return bars.map((bar, i): BarPlace => {
-    const prefix = prefixes[i] ?? { clef: 0, key: 0, meter: 0, showKey: false, start: 0, end: 0 };
+    const prefix = prefixes[i] ?? { gaps: [], extra: 0, clef: 0, key: 0, meter: 0, showKey: false, start: 0, end: 0 };
     const before = prefix.clef + prefix.key + prefix.meter + prefix.start;
-    const width = before + unit * share(bar) + prefix.end;
+    const notes = unit * share(bar);
+    const width = before + notes + prefix.extra + prefix.end;
     const noteStart = x + before;
     const place: BarPlace = {
       x,
       width,
       noteStart,
       firstHead: noteStart + LEAD_IN,
-      perTick: (width - before - LEAD_IN - LEAD_OUT - prefix.end) / bar.ticks,
+      perTick: (notes - LEAD_IN - LEAD_OUT) / bar.ticks,
+      gaps: prefix.gaps,
       repeatStart: prefix.start > 0,
       repeatEnd: prefix.end > 0,
       tick: bar.tick,

@@ -28,7 +28,7 @@ export interface SheetBlock {
 }
 
 /** Heights of the blocks that are text, in millimetres; the style sheet of the sheet gives them exactly this room. */
-export const BLOCK_MM = { head: 31, 'as before': 8, legend: 9, 'other head': 11, practice: 33, teacher: 24 } as const;
+export const BLOCK_MM = { head: 31, 'as before': 8, legend: 9, 'other head': 13, practice: 33, teacher: 24 } as const;
 /** Space under each system. */
 const SYSTEM_GAP_MM = 1;
 

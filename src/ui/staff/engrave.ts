@@ -62,7 +62,9 @@ function drawBar(context: SVGContext, drawing: SystemDrawing, i: number): Placed
   const shown = STAVES.filter((staff) => geometry.lines[staff] !== undefined);
   const parts = shown.map((staff) => {
     const stave = drawStave(context, drawing, i, staff);
-    const notes = bar.staves[staff].events.map((event) => staveNote(event, staff === 'clave' ? null : notation.clefs[staff]));
+    const notes = bar.staves[staff].events.map((event) =>
+      staveNote(event, staff === 'clave' ? null : notation.clefs[staff]).setStave(stave),
+    );
     return { staff, stave, notes, voice: voiceOf(notes, stave) };
   });
   const formatter = new Formatter();

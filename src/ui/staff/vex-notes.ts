@@ -12,6 +12,8 @@ const DURATIONS: Readonly<Record<NoteShape, string>> = {
 };
 /** VexFlow's keys for rests, on the middle line of each clef. */
 const REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'b/4', bass: 'd/3', 'bass-8vb': 'd/3' };
+/** Whole rests hang from the line above it. */
+const WHOLE_REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'd/5', bass: 'f/3', 'bass-8vb': 'f/3' };
 /** Length of the stems of the clave line, shorter than usual so that the count stands close. */
 const CLAVE_STEM = 25;
 
@@ -20,7 +22,7 @@ export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote
   const shift = clef === 'bass-8vb' ? 1 : 0;
   const rest = event.kind === 'rest';
   const keys =
-    clef && !rest ? event.pitches.map((pitch) => `${pitch.letter.toLowerCase()}/${pitch.octave + shift}`) : [REST_KEYS[clef ?? 'treble']];
+    clef && !rest ? event.pitches.map((pitch) => `${pitch.letter.toLowerCase()}/${pitch.octave + shift}`) : [restKey(event, clef)];
   const note = new StaveNote({
     keys,
     duration: DURATIONS[event.value.shape] + (rest ? 'r' : ''),
@@ -38,6 +40,10 @@ export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote
   });
   if (event.firstPassOnly && !event.tieIn) Parenthesis.buildAndAttach([note]);
   return note;
+}
+
+function restKey(event: NotatedEvent, clef: ClefName | null): string {
+  return clef && event.value.shape === 'whole' ? WHOLE_REST_KEYS[clef] : REST_KEYS[clef ?? 'treble'];
 }
 
 /** The beams of a bar; made before drawing, so that the notes lose their flags. */
