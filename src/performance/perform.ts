@@ -1,10 +1,11 @@
 import type { Score } from '../music/score';
-import type { BassStroke, DrumStroke, PianoStroke } from '../vocabulary';
+import type { BassStroke, PianoStroke } from '../vocabulary';
 import { assert, TICKS_PER_STEP } from '../vocabulary';
 import type { DraftEvent } from './draft-event';
 import type { Feel } from './feel';
 import { offsetTicks, STRAIGHT } from './feel';
 import { finalStrokes } from './final-stroke';
+import { percussionEvents } from './percussion-touch';
 import type { PartName, Performance, PerformedEvent } from './performance';
 import { PARTS } from './performance';
 
@@ -23,8 +24,6 @@ export interface PerformOptions {
 /** How loud the unpitched parts are struck, 1 to 127 (common practice, no source: set by ear against the piano). */
 const CLAVE_VELOCITY = 100;
 const PULSE_VELOCITY = { high: 96, low: 80 } as const;
-const PERCUSSION_VELOCITY: Readonly<Record<string, number>> = { accent: 100, open: 96, slap: 96, bell: 92, ghost: 50 };
-const PLAIN_PERCUSSION_VELOCITY = 76;
 /** Unpitched sounds ring out by themselves; the step is their nominal length. */
 const DRUM_TICKS = TICKS_PER_STEP;
 
@@ -40,7 +39,9 @@ export function perform(score: Score, options: PerformOptions): Performance {
     ...pitched('bass', score.parts.bass),
     ...score.parts.clave.map((stroke) => drum('clave', stroke.tick, 'clave', CLAVE_VELOCITY)),
     ...pulse(score, options.pulse),
-    ...Object.entries(score.parts.percussion).flatMap(([instrument, strokes]) => percussion(instrument, strokes)),
+    ...Object.entries(score.parts.percussion).flatMap(([instrument, strokes]) =>
+      percussionEvents(instrument, strokes, DRUM_TICKS, score.toTick),
+    ),
   ];
   for (const { part, tick } of drafts)
     assert(tick >= score.fromTick && tick < score.toTick, `${part} stroke must lie in [${score.fromTick}, ${score.toTick}), got ${tick}`);
@@ -66,12 +67,6 @@ function pitched(part: PartName, strokes: readonly (PianoStroke | BassStroke)[])
 
 function drum(part: PartName, tick: number, name: string, velocity: number): DraftEvent {
   return { part, tick, soundingTicks: DRUM_TICKS, midi: null, drum: name, velocity, firstPassOnly: false };
-}
-
-function percussion(instrument: string, strokes: readonly DrumStroke[]): DraftEvent[] {
-  return strokes.map(({ tick, stroke }) =>
-    drum('percussion', tick, `${instrument} ${stroke}`, PERCUSSION_VELOCITY[stroke] ?? PLAIN_PERCUSSION_VELOCITY),
-  );
 }
 
 function pulse(score: Score, lane: PerformOptions['pulse']): DraftEvent[] {

@@ -1,8 +1,9 @@
 import type { Score } from '../../music/score';
+import { blowsOf } from '../../performance/percussion-touch';
 import { type DrumStroke, type HalfNotesPerMinute, type Stroke, TICKS_PER_QUARTER } from '../../vocabulary';
 import { headerChunk, programChange, trackName } from './bytes';
 import { conductorEvents, midiName } from './conductor';
-import { drumKey, drumVelocity } from './drum-keys';
+import { drumKey } from './drum-keys';
 import { noteEvents, type SoundingNote } from './notes';
 import { type TrackEvent, trackChunk } from './track';
 
@@ -65,12 +66,14 @@ function pitched(name: string, channel: number, program: number, strokes: readon
 
 function drums(name: string, partName: string, strokes: readonly DrumStroke[], score: Score): Uint8Array[] {
   if (strokes.length === 0) return [];
-  const notes = strokes.map((stroke) => ({
-    tick: stroke.tick - score.fromTick,
-    soundingTicks: DRUM_TICKS,
-    midi: drumKey(partName, stroke.stroke),
-    velocity: drumVelocity(stroke.stroke),
-  }));
+  const notes = strokes.flatMap(({ tick, stroke }) =>
+    blowsOf(stroke).map(({ after, velocity }) => ({
+      tick: tick + after - score.fromTick,
+      soundingTicks: DRUM_TICKS,
+      midi: drumKey(partName, stroke),
+      velocity,
+    })),
+  );
   return [part(name, notes, DRUM_CHANNEL, score, [])];
 }
 

@@ -6,6 +6,7 @@ import { inCycle, kitOf } from './kits';
 import {
   type PatternId,
   PERCUSSION_INSTRUMENTS,
+  PERCUSSION_PATTERNS,
   type PercussionInstrument,
   type PercussionPattern,
   percussionPattern,
@@ -58,6 +59,19 @@ const HITS_ALONE: Readonly<Partial<Record<PercussionInstrument, HitStroke>>> = {
   guiro: { on: 'guiro', stroke: 'short scrape' },
   maracas: { on: 'maracas', stroke: 'accent' },
 };
+/** Every kind of stroke that can come on an instrument, in its order: from the grids, the arrivals of fills, and hits. */
+export const STROKES_BY_INSTRUMENT: ReadonlyMap<PercussionInstrument, readonly string[]> = new Map(
+  PERCUSSION_INSTRUMENTS.map((instrument) => {
+    const rows = PERCUSSION_PATTERNS.filter((pattern) => pattern.instrument === instrument);
+    const printed = rows.flatMap(({ grid, strokes, fill }) => [
+      ...[...grid].flatMap((letter) => strokes[letter] ?? []),
+      ...(fill ? [fill.arrival] : []),
+    ]);
+    const hits = [...Object.values(HITS), ...Object.values(HITS_ALONE)].flatMap(({ on, stroke }) => (on === instrument ? [stroke] : []));
+    return [instrument, [...new Set([...printed, ...hits])]];
+  }),
+);
+
 /** Roles whose beginning is announced. */
 const ANNOUNCED: readonly HarmonyBar['role'][] = ['coro', 'mambo'];
 

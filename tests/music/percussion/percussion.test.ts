@@ -243,18 +243,18 @@ describe('whatever the chart', () => {
         const form = formOf(`clave: 3-2 son\n${text}`);
         const frozen = form.bars.map((one) => Object.freeze(one));
         const percussion: Parts = percussionParts(Object.freeze(frozen), 'son', { styleOf, choice: chosen, closed });
-        for (const strokes of Object.values(percussion)) {
-          expect(strokes.length).toBeGreaterThan(0);
+        const open = new Set(
+          form.bars
+            .filter(({ playing }) => playing !== 'nobody')
+            .flatMap(({ tick, ticks }) => Array.from({ length: ticks / 240 }, (_, step) => tick + step * 240)),
+        );
+        for (const [instrument, strokes] of Object.entries(percussion)) {
           const ticks = strokes.map(({ tick }) => tick);
-          expect([...new Set(ticks)].sort((a, b) => a - b)).toEqual(ticks);
-          for (const { tick } of strokes) {
-            const at = form.bars.find((one) => tick >= one.tick && tick < one.tick + one.ticks);
-            expect(at?.playing).toMatch(/band|rhythm/);
-            expect(tick % 240).toBe(0);
-          }
+          expect(ticks.length, instrument).toBeGreaterThan(0);
+          expect(ticks.filter((tick, index) => !open.has(tick) || tick <= (ticks[index - 1] ?? -1))).toEqual([]);
         }
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 });
