@@ -108,22 +108,26 @@ function wordsOf(stroke: PianoStroke | undefined): string {
 function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pick<HandShape, 'stays' | 'moves' | 'motion'> {
   if (!before || !stroke) return { stays: [], moves: [], motion: '' };
   const stays = stroke.midi.filter((note) => before.midi.includes(note));
-  const free = before.midi.filter((note) => !stays.includes(note));
-  const moves = stroke.midi
-    .filter((note) => !stays.includes(note))
-    .flatMap((to) => {
-      const from = nearest(free, to);
-      return from === null || Math.abs(to - from) > FARTHEST_MOVE ? [] : [{ from, to }];
-    });
+  const gone = before.midi.filter((note) => !stays.includes(note));
+  const come = stroke.midi.filter((note) => !stays.includes(note));
+  const moves = come.flatMap((to, at) => {
+    const from = gone.length === come.length ? (gone[at] ?? null) : nearest(gone, to);
+    return from === null || Math.abs(to - from) > FARTHEST_MOVE ? [] : [{ from, to }];
+  });
   const nameOf = (midi: number) => stroke.names[stroke.midi.indexOf(midi)] ?? '';
-  const named = stroke.midi
-    .filter((note) => !stays.includes(note))
-    .map((note) => {
-      const move = moves.find(({ to }) => to === note);
-      return { name: nameOf(note), semitones: move ? move.to - move.from : null };
-    });
-  const octave = stroke.role === 'octave';
-  const words = motionWords(octave ? stays.slice(0, 1).map(nameOf) : stays.map(nameOf), octave ? named.slice(0, 1) : named);
+  const named = come.map((note) => {
+    const move = moves.find(({ to }) => to === note);
+    return { name: nameOf(note), semitones: move ? move.to - move.from : null };
+  });
+  // Of an octave, with or without notes inside, its lower note speaks for all.
+  const octave = stroke.role !== 'inner';
+  const lowest = stroke.midi[0] ?? -1;
+  const words = octave
+    ? motionWords(
+        stays.filter((note) => note === lowest).map(nameOf),
+        named.filter(({ name }) => name === nameOf(lowest)),
+      )
+    : motionWords(stays.map(nameOf), named);
   return { stays, moves, motion: words };
 }
 

@@ -92,10 +92,11 @@ export function motionWords(stays: readonly string[], moves: readonly NamedMove[
   ].join(', ');
 }
 
+const STEP_WORDS = ['', 'a half step', 'a whole step', 'a minor third', 'a third', 'a fourth'];
+
 function stepWords(semitones: number): string {
   const size = Math.abs(semitones);
-  const width = size === 1 ? 'a half step' : size === 2 ? 'a whole step' : `${size} half steps`;
-  return `${width} ${semitones > 0 ? 'up' : 'down'}`;
+  return `${STEP_WORDS[size] ?? `${size} half steps`} ${semitones > 0 ? 'up' : 'down'}`;
 }
 
 /** The rest of the words that the grid shows. */

@@ -203,6 +203,7 @@ export function ferryScore(typed: readonly TypedBar[] = FERRY, direction: Direct
     clave: { kind: 'son', direction },
     tempo,
     level: 2,
+    levels: [],
     devices: [],
     hands: 'double',
     colour: 'plain',

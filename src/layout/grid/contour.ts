@@ -24,12 +24,12 @@ export interface ContourScale {
 export const CAP = 13;
 const LARGEST_STEP = 34;
 
-/** True for a stroke that carries the outer line. */
-export const isOuter = (stroke: PianoStroke): boolean => stroke.role === 'octave' || stroke.role === 'chord' || stroke.role === 'single';
+/** True for a stroke that carries the outer line; a pickup leads into it. */
+export const isOuter = (stroke: PianoStroke): boolean => stroke.role !== 'inner';
 
 /** The scale for the panels of one card, given those of the whole form: the form's own middle where its range allows a clear scale, else the card's. */
 export function contourScale(card: readonly Panel[], form: readonly Panel[], lane: Lane, mark: number): ContourScale {
-  const bracket = Math.min(190, Math.max(72, lane.height * 0.48));
+  const bracket = Math.min(190, Math.max(2.3 * mark, lane.height * 0.48));
   const room = lane.height - bracket - (mark + CAP) / 2 - 4;
   const whole = rangeOf(form);
   const own = rangeOf(card);

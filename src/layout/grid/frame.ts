@@ -21,7 +21,7 @@ export interface Frame {
   readonly lanes: Readonly<Record<LaneName, Lane>>;
   /** Type sizes, and the height of a named mark. */
   readonly type: { readonly chord: number; readonly count: number; readonly note: number; readonly mark: number };
-  /** How much larger than the plain sizes everything is drawn: more where there is height to spare. */
+  /** How much larger than the plain sizes everything is drawn: more where there is height to spare, less where it is short. */
   readonly enlarged: number;
 }
 
@@ -29,19 +29,16 @@ export interface Frame {
 export const PANEL_WIDTH = 624;
 
 /** Lane heights; the right hand takes what is left, within its own bounds. */
-const WIDE = { side: 52, chords: 53, count: 32, clave: 36, left: 50, bass: 44 };
+const WIDE = { side: 52, chords: 53, count: 31, clave: 35, left: 49, bass: 42 };
 const STACKED = { side: 40, chords: 50, count: 31, clave: 33, left: 48, bass: 42 };
-const RIGHT = { least: 132, most: 440 };
-/** With this height at hand, panels side by side are drawn larger by this much. */
-export const SPARE = { from: 640, enlarged: 1.25 };
+const RIGHT = { least: 126, most: 360 };
 
-/** A frame as near to `height` as the lanes allow. */
-export function frameOf(stacked: boolean, height: number): Frame {
+/** A frame as near to `height` as its lanes allow, all sizes but the width times `enlarged`. */
+export function frameOf(stacked: boolean, height: number, enlarged = 1): Frame {
   const plain = stacked ? STACKED : WIDE;
-  const enlarged = !stacked && height >= SPARE.from ? SPARE.enlarged : 1;
   const heights = Object.fromEntries(Object.entries(plain).map(([name, each]) => [name, Math.round(each * enlarged)])) as typeof plain;
   const others = Object.values(heights).reduce((sum, each) => sum + each, 0);
-  const right = Math.min(RIGHT.most, Math.max(RIGHT.least, Math.round(height - others)));
+  const right = Math.round(Math.min(RIGHT.most * enlarged, Math.max(RIGHT.least * enlarged, height - others)));
   const lanes = {} as Record<LaneName, Lane>;
   let top = 0;
   for (const name of ORDER) {
@@ -57,7 +54,7 @@ export function frameOf(stacked: boolean, height: number): Frame {
 const ORDER = ['side', 'chords', 'count', 'clave', 'right', 'left', 'bass'] as const;
 
 /** The least height a frame can have. */
-export const leastHeight = (stacked: boolean): number => frameOf(stacked, 0).height;
+export const leastHeight = (stacked: boolean, enlarged = 1): number => frameOf(stacked, 0, enlarged).height;
 
 /** The height of a lane's middle. */
 export const middleOf = (frame: Frame, lane: LaneName): number => frame.lanes[lane].top + frame.lanes[lane].height / 2;

@@ -41,8 +41,8 @@ const HALF = 22;
 /** From the middle of capitals to their baseline, as a share of the type size. */
 const TO_BASELINE = 0.345;
 
-/** A right-hand stroke in its lane. An octave is a bracket of one height; other notes stand at heights of their own. */
-export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, scale: ContourScale): HandBox {
+/** A right-hand stroke in its lane. An octave is a bracket of one height, notes struck with it stand beside it; other notes stand at heights of their own. */
+export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, scale: ContourScale, panelSteps: number): HandBox {
   const { stroke } = mark;
   const centre = (mark.step + 0.5) * cell;
   const low = stroke.midi[0] ?? 60;
@@ -59,6 +59,7 @@ export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame
     inside.map(({ midi }) => (outer ? lowY - rise(midi) : innerY(scale, midi))),
     frame.type.mark + 1,
   );
+  const aside = octave ? (mark.step >= panelSteps - 1 ? -1 : 1) : 0;
   const name = (y: number, text: string) => named(centre, y, frame.type.mark, printedNote(text), frame.type.note, cell - 28);
   const struck = !mark.ringsIn;
   return {
@@ -67,9 +68,15 @@ export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame
     blocks: outer && struck ? [name(lowY, stroke.names[0] ?? '')] : [],
     cap: octave && struck ? { x: centre - HALF, y: highY - CAP / 2, width: 2 * HALF, height: CAP } : null,
     stem: octave && struck ? { top: highY, bottom: lowY } : null,
-    beads: struck ? inside.map((note, at) => name(heights[at] ?? lowY, note.name)) : [],
+    beads: struck ? inside.map((note, at) => shifted(name(heights[at] ?? lowY, note.name), aside)) : [],
     tails: tails(mark, cell, octave ? [highY, lowY] : outer ? [lowY] : heights),
   };
+}
+
+/** A bead beside the bracket, for chords that are struck with their octave: to the right (1), to the left (-1), or where it is (0). */
+function shifted(bead: NamedBox, aside: -1 | 0 | 1): NamedBox {
+  const by = aside * (HALF + bead.width / 2 + 2);
+  return { ...bead, x: bead.x + by, lettering: { ...bead.lettering, x: bead.lettering.x + by } };
 }
 
 /** The lowest and highest note that the left hand has at its bottom. */

@@ -2,6 +2,7 @@ import { printedNote } from '../../words/spoken';
 import type { Panel } from './cards';
 import { type ChordBox, chordPlaces, type Lettering, type Point } from './chord-places';
 import { isOuter } from './contour';
+import { PANEL_WIDTH } from './frame';
 import type { Box } from './hand-boxes';
 import { typeLine } from './type-run';
 
@@ -27,18 +28,23 @@ export interface NextBoxes {
 
 /** Sizes of the two forms of the next card, in the units of `frame.ts`. On a phone two panels share the width of one, so type is larger in units. */
 const SIZES = {
-  wide: { width: 624, chord: 44, chords: 52, count: 23, counts: 36, note: 27, notes: 36 },
-  enlarged: { width: 624, chord: 55, chords: 65, count: 29, counts: 45, note: 33, notes: 45 },
-  narrow: { width: 624, chord: 62, chords: 72, count: 40, counts: 58, note: 44, notes: 56 },
+  wide: { head: 38, chord: 44, chords: 52, count: 23, counts: 36, note: 27, notes: 36 },
+  narrow: { head: 56, chord: 62, chords: 72, count: 40, counts: 58, note: 44, notes: 56 },
 };
 
-/** How the next card is drawn: beside a wide card, beside an enlarged one, or on a phone. */
-export type NextSize = keyof typeof SIZES;
+/** Height of the next card, heading included, in units of a panel that is as wide as half the card. */
+export function nextHeight(narrow: boolean, enlarged: number): number {
+  const { head, chords, counts, notes } = narrow ? SIZES.narrow : SIZES.wide;
+  return (head + chords + counts + notes + FOOT) * enlarged;
+}
+
+const FOOT = 4;
 
 /** Boxes of a panel of the next card. */
-export function nextBoxes(panel: Panel, kind: NextSize): NextBoxes {
-  const size = SIZES[kind];
-  const cell = size.width / panel.fullSteps;
+export function nextBoxes(panel: Panel, narrow: boolean, enlarged: number): NextBoxes {
+  const plain = narrow ? SIZES.narrow : SIZES.wide;
+  const size = Object.fromEntries(Object.entries(plain).map(([name, each]) => [name, each * enlarged])) as typeof plain;
+  const cell = PANEL_WIDTH / panel.fullSteps;
   const countY = size.chords + size.counts / 2;
   const noteY = size.chords + size.counts + size.notes / 2;
   const octaves = panel.right
@@ -56,8 +62,8 @@ export function nextBoxes(panel: Panel, kind: NextSize): NextBoxes {
       };
     });
   return {
-    width: size.width,
-    height: size.chords + size.counts + size.notes + 4,
+    width: PANEL_WIDTH,
+    height: size.chords + size.counts + size.notes + FOOT * enlarged,
     cell,
     chords: chordPlaces(panel.bar.playing === 'band' ? panel.chords : [], {
       cell,

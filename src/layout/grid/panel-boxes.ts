@@ -42,7 +42,7 @@ export function panelBoxes(panel: Panel, frame: Frame, scale: ContourScale, rang
       size: frame.type.chord,
     }),
     diamonds: panel.claveSteps.map((step) => ({ x: centre(step), y: middleOf(frame, 'clave') })),
-    right: panel.right.map((mark) => rightBox(mark, cell, frame, scale)),
+    right: panel.right.map((mark) => rightBox(mark, cell, frame, scale, panel.steps)),
     left: panel.left.map((mark) => leftBox(mark, cell, frame, range)),
     bass: panel.bass.map((mark) => bassBox(mark, cell, frame, neighbours.opens)),
     line: octaveLine(panel, neighbours, scale, cell),

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { Card } from '../../layout/grid/cards';
-import { type NextSize, nextBoxes } from '../../layout/grid/next-boxes';
+import { nextBoxes } from '../../layout/grid/next-boxes';
 import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
@@ -9,12 +9,13 @@ import { ChordDrawing, diamond } from './Marks';
 /** What the next card is given. */
 export interface NextCardProps {
   readonly card: Card;
-  readonly size: NextSize;
+  readonly narrow: boolean;
+  readonly enlarged: number;
   readonly onStartAt: (bar: number) => void;
 }
 
 /** The whole next card, small: its chords where they are played, the count with the clave in it, and the notes of the octaves. */
-export const NextCard = memo(function NextCard({ card, size, onStartAt }: NextCardProps) {
+export const NextCard = memo(function NextCard({ card, narrow, enlarged, onStartAt }: NextCardProps) {
   return (
     <section
       className="card next-card"
@@ -22,7 +23,7 @@ export const NextCard = memo(function NextCard({ card, size, onStartAt }: NextCa
       data-panels={card.panels.length}
     >
       {card.panels.map((panel, at) => {
-        const boxes = nextBoxes(panel, size);
+        const boxes = nextBoxes(panel, narrow, enlarged);
         return (
           <button
             key={panel.bar.index}

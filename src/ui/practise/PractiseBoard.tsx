@@ -42,7 +42,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
   const card = grid.cards[shownCard] ?? grid.cards[0];
   const next = cardAfter(gridOf(props.score), shownCard);
   const room = boardRoom(size, props.strip !== false);
-  const frame = useMemo(() => frameOf(room.stacked, room.nowUnits), [room.stacked, room.nowUnits]);
+  const frame = useMemo(() => frameOf(room.stacked, room.nowUnits, room.enlarged), [room.stacked, room.nowUnits, room.enlarged]);
   const keyboard = useMemo(
     () => keyboardAround([...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke) => stroke.midi)),
     [score],
@@ -81,7 +81,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
     <section
       className="practise"
       ref={root}
-      style={{ '--enlarged': frame.enlarged } as CSSProperties}
+      style={{ '--enlarged': frame.enlarged, '--strip-height': `${room.stripPx}px` } as CSSProperties}
       aria-label={props.score.title}
       data-stacked={room.stacked || undefined}
       data-playing={playing || undefined}
@@ -111,7 +111,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
         <output className="count-in" aria-hidden="true" />
       </CardView>
       {selected && <WhyNote sentence={props.why(selected)} floating={playing} onClose={() => setSelected(null)} />}
-      {next && <NextCard card={next} size={room.stacked ? 'narrow' : frame.enlarged > 1 ? 'enlarged' : 'wide'} onStartAt={onStartAt} />}
+      {next && <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} onStartAt={onStartAt} />}
       {props.strip !== false && <HandStrip keyboard={keyboard} />}
     </section>
   );
