@@ -8,9 +8,7 @@ export function KeyList(props: { readonly onClose: () => void }) {
   const on = useDesk((state) => state.preferences.shortcuts);
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
-    const element = dialog.current;
-    element?.showModal();
-    return () => element?.close();
+    if (dialog.current?.open === false) dialog.current.showModal();
   }, []);
   return (
     <dialog ref={dialog} className="key-list" aria-labelledby="key-list-title" onClose={props.onClose} onCancel={props.onClose}>
