@@ -24,6 +24,10 @@ export interface DrumSample {
   readonly generalMidi: number;
   /** Seconds kept. */
   readonly seconds: number;
+  /** Played faster (higher) or slower than recorded, where the key map has one sound for instruments of several sizes. */
+  readonly speed?: number;
+  /** Cut above this many hertz, for strokes that damp the skin. */
+  readonly lowpass?: number;
 }
 
 /** Pitches four semitones apart, so no note is bent by more than two. */
@@ -57,13 +61,24 @@ export const DRUM_SAMPLES: readonly DrumSample[] = [
   { file: 'clave.mp3', drum: 'clave', generalMidi: 75, seconds: 0.5 },
   { file: 'shell.mp3', drum: 'shell', generalMidi: 37, seconds: 0.4 },
   { file: 'bell.mp3', drum: 'bell', generalMidi: 56, seconds: 0.6 },
+  { file: 'mambo-bell.mp3', drum: 'mambo bell', generalMidi: 56, seconds: 0.5, speed: 1.12 },
+  { file: 'bongo-bell-mouth.mp3', drum: 'bongo bell mouth', generalMidi: 56, seconds: 0.6, speed: 0.85 },
+  { file: 'bongo-bell-neck.mp3', drum: 'bongo bell neck', generalMidi: 56, seconds: 0.2, speed: 1.35 },
+  { file: 'cha-cha-bell.mp3', drum: 'cha-cha bell', generalMidi: 56, seconds: 0.3, speed: 1.7 },
   { file: 'conga-open.mp3', drum: 'conga open', generalMidi: 63, seconds: 0.7 },
   { file: 'conga-slap.mp3', drum: 'conga slap', generalMidi: 62, seconds: 0.5 },
-  { file: 'conga-low.mp3', drum: 'conga low', generalMidi: 64, seconds: 0.8 },
+  // The low drum a good fourth under the other; as recorded it lies only a tone below.
+  { file: 'conga-low.mp3', drum: 'conga low', generalMidi: 64, seconds: 0.8, speed: 0.84 },
+  { file: 'conga-heel.mp3', drum: 'conga heel', generalMidi: 64, seconds: 0.16, lowpass: 500 },
+  { file: 'conga-toe.mp3', drum: 'conga toe', generalMidi: 63, seconds: 0.12, lowpass: 900 },
   { file: 'bongo-high.mp3', drum: 'bongo high', generalMidi: 60, seconds: 0.5 },
   { file: 'bongo-low.mp3', drum: 'bongo low', generalMidi: 61, seconds: 0.5 },
+  { file: 'bongo-thumb.mp3', drum: 'bongo thumb', generalMidi: 60, seconds: 0.12, lowpass: 800 },
+  { file: 'bongo-fingers.mp3', drum: 'bongo fingers', generalMidi: 60, seconds: 0.12, lowpass: 2000 },
   { file: 'timbal-high.mp3', drum: 'timbal high', generalMidi: 65, seconds: 0.7 },
   { file: 'timbal-low.mp3', drum: 'timbal low', generalMidi: 66, seconds: 0.8 },
+  { file: 'timbal-muffled.mp3', drum: 'timbal muffled', generalMidi: 66, seconds: 0.16, lowpass: 900 },
+  { file: 'timbal-rim.mp3', drum: 'timbal rim', generalMidi: 65, seconds: 0.5, speed: 1.25 },
   { file: 'maracas.mp3', drum: 'maracas', generalMidi: 70, seconds: 0.3 },
   { file: 'guiro-short.mp3', drum: 'guiro short', generalMidi: 73, seconds: 0.4 },
   { file: 'guiro-long.mp3', drum: 'guiro long', generalMidi: 74, seconds: 0.8 },

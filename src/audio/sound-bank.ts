@@ -1,4 +1,5 @@
 import type { PartName } from '../performance/performance';
+import { percussionSound } from './percussion-sounds';
 import type { InstrumentName } from './sample-set';
 import { STRONG_FROM } from './sample-set';
 
@@ -49,27 +50,8 @@ function noteSound<Buffer>(bank: readonly BankSound<Buffer>[], midi: number, vel
   }, undefined);
 }
 
-/** Words of percussion parts and the sound that serves them; a longer entry goes before a shorter one. */
-const DRUM_WORDS: readonly (readonly [words: readonly string[], drum: string])[] = [
-  [['conga', 'slap'], 'conga slap'],
-  [['conga', 'low'], 'conga low'],
-  [['conga'], 'conga open'],
-  [['tumba'], 'conga low'],
-  [['bongo', 'low'], 'bongo low'],
-  [['bongo', 'bell'], 'bell'],
-  [['bongo'], 'bongo high'],
-  [['timbal', 'low'], 'timbal low'],
-  [['timbal', 'bell'], 'bell'],
-  [['timbal'], 'timbal high'],
-  [['bell'], 'bell'],
-  [['campana'], 'bell'],
-  [['maraca'], 'maracas'],
-  [['iro', 'long'], 'guiro long'],
-  [['iro'], 'guiro short'],
-];
-
 function drumSound<Buffer>(bank: readonly BankSound<Buffer>[], drum: string): BankSound<Buffer> | undefined {
   const named = (name: string) => bank.find((sound) => sound.drum === name);
-  const served = DRUM_WORDS.find(([words]) => words.every((word) => drum.includes(word)))?.[1];
-  return named(drum) ?? (served === undefined ? undefined : named(served)) ?? named('shell') ?? bank[0];
+  const served = percussionSound(drum);
+  return named(drum) ?? (served === null ? undefined : named(served)) ?? named('shell') ?? bank[0];
 }

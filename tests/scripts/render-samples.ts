@@ -28,6 +28,8 @@ interface Note {
   readonly midi: number;
   readonly velocity: number;
   readonly seconds: number;
+  readonly speed?: number;
+  readonly lowpass?: number;
 }
 
 /** A MIDI file with the notes one by one; at 120 quarters a minute and 480 ticks a quarter, a second is 960 ticks. */
@@ -63,7 +65,7 @@ function render(name: string, notes: readonly Note[], channel: number, program: 
   const frames = new Int16Array(
     bytes.buffer.slice(bytes.byteOffset + data, bytes.byteOffset + data + Math.floor((bytes.length - data) / 2) * 2),
   );
-  notes.forEach(({ file, seconds }, index) => {
+  notes.forEach(({ file, seconds, speed = 1, lowpass }, index) => {
     const from = index * APART * RATE;
     const start = Math.max(0, onsetIn(frames, from, from + HOLD * RATE) - LEAD_FRAMES);
     const cut = join(folder, 'cut.wav');
@@ -73,7 +75,11 @@ function render(name: string, notes: readonly Note[], channel: number, program: 
       cut,
       'trim',
       `${start}s`,
-      `${Math.round(seconds * RATE)}s`,
+      `${Math.round(seconds * speed * RATE)}s`,
+      ...(speed === 1 ? [] : ['speed', String(speed), 'rate', String(RATE)]),
+      ...(lowpass === undefined ? [] : ['lowpass', String(lowpass)]),
+      // Cutting takes level away; back to the peak of the other drums.
+      ...(lowpass === undefined ? [] : ['norm', '-11']),
       'fade',
       't',
       '0.0005',
@@ -122,7 +128,7 @@ try {
   );
   render(
     'drums',
-    DRUM_SAMPLES.map(({ file, generalMidi, seconds }) => ({ file, midi: generalMidi, velocity: 110, seconds })),
+    DRUM_SAMPLES.map(({ generalMidi, ...sample }) => ({ ...sample, midi: generalMidi, velocity: 110 })),
     9,
     0,
     folder,
