@@ -102,7 +102,7 @@ describe('occurrences', () => {
         const end = secondsAt(map, passes * 3840);
         const counts = new Map<number, number>();
         let from = 0;
-        for (let now = 0; from < passes * 3840; now += 0.05) {
+        for (let now = 0; now < end + 0.05; now += 0.05) {
           const to = Math.min(passes * 3840, nearestTick(map, songSeconds(Math.min(now, end))));
           for (const { event } of occurrencesIn(music, from, to)) counts.set(event.id, (counts.get(event.id) ?? 0) + 1);
           from = Math.max(from, to);
