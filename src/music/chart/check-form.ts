@@ -5,6 +5,7 @@ import { isCoda, plan, playOrder } from './play-order';
 import type { TextLine } from './read-lines';
 import { findRepeats } from './repeats';
 import { resolveBars } from './resolve-bars';
+import { cycleSteps, heldPasses } from './vamp-passes';
 
 /** Checks what only the whole chart shows: repeats, jumps, pickups, bars that repeat or hold. */
 export function checkSections(sections: readonly Section[], lines: readonly TextLine[], faults: FaultList): void {
@@ -51,10 +52,10 @@ function checkJumps(sections: readonly Section[], faults: FaultList, place: (sec
 export function checkLength(chart: Chart, lines: readonly TextLine[], faults: FaultList): void {
   const { resolved } = resolveBars(chart.sections);
   let bars = 0;
-  for (const step of playOrder(
-    chart,
-    plan(chart, (section) => (section.onCue && section.times === 1 ? 2 : section.times), MAX_SOUNDING_BARS),
-  )) {
+  const cycle = cycleSteps(chart.meter);
+  const passes = (section: Section, index: number): number =>
+    section.onCue ? heldPasses(section, resolved[index] ?? [], cycle) : section.times;
+  for (const step of playOrder(chart, plan(chart, passes, MAX_SOUNDING_BARS))) {
     const unit = resolved[step.section]?.[step.bar];
     bars += (unit?.bars.length ?? 0) * (unit?.times ?? 0);
     if (bars <= MAX_SOUNDING_BARS) continue;

@@ -1,6 +1,7 @@
 import { type Direction, TICKS_PER_STEP } from '../../vocabulary';
 import type { Chart, ChartNotice, Form, SectionVisit } from './chart';
 import { styleNamed } from './style-names';
+import { cycleSteps } from './vamp-passes';
 
 /**
  * What is worth saying about a form, in the order it is heard.
@@ -13,7 +14,7 @@ import { styleNamed } from './style-names';
  */
 export function formNotices(chart: Chart, form: Omit<Form, 'notices'>, swapped: boolean): ChartNotice[] {
   const notices: ChartNotice[] = [];
-  const cycle = form.meter === '6/8' ? 12 : 16;
+  const cycle = cycleSteps(form.meter);
   const sections = new Map(chart.sections.map((section) => [section.name, section]));
   const seen = new Map<string, SectionVisit>();
   for (const visit of form.visits) {

@@ -4,8 +4,8 @@ import { SECTION_ROLES } from './chart';
 import { formNotices } from './form-notices';
 import { MAX_SOUNDING_BARS } from './limits';
 import { plan, playOrder } from './play-order';
-import { findRepeats, playSection } from './repeats';
 import { type PlainBar, type ResolvedBar, resolveBars } from './resolve-bars';
+import { cycleSteps, heldPasses, passesToClose } from './vamp-passes';
 
 /** How a chart is unfolded. */
 export interface UnfoldOptions {
@@ -18,9 +18,6 @@ export interface UnfoldOptions {
   /** True for a form that goes round: it is held twice (four times) if one pass ends inside a clave cycle, so that the seam keeps the clave. */
   readonly loops?: boolean;
 }
-
-/** Steps of a clave cycle in a meter: two bars. */
-export const cycleSteps = (meter: Chart['meter']): number => (meter === '6/8' ? 12 : 16);
 
 const other = (direction: Direction): Direction => (direction === '2-3' ? '3-2' : '2-3');
 
@@ -50,7 +47,7 @@ export function unfold(chart: Chart, options: UnfoldOptions = {}): Form {
     chart,
     (section, index) => {
       if (!section.onCue) return section.times;
-      return vampPasses ?? (section.times > 1 ? section.times : passesToClose(sectionSteps(section, resolved[index] ?? []), cycle));
+      return vampPasses ?? heldPasses(section, resolved[index] ?? [], cycle);
     },
     MAX_SOUNDING_BARS,
   );
@@ -72,22 +69,6 @@ export function unfold(chart: Chart, options: UnfoldOptions = {}): Form {
     totalTicks: last ? last.tick + last.ticks : 0,
   };
   return { ...form, notices: [...chart.notices, ...formNotices(chart, form, swapped)] };
-}
-
-/** Steps of one time through a section, repeats taken, pickups left out. */
-function sectionSteps(section: Section, resolved: readonly ResolvedBar[]): number {
-  let ticks = 0;
-  for (const { bar } of playSection(section, findRepeats(section.bars).repeats, 0, true)) {
-    const unit = resolved[bar];
-    if (!unit || section.bars[bar]?.pickup) continue;
-    ticks += unit.times * unit.bars.reduce((sum, plain) => sum + plain.ticks, 0);
-  }
-  return ticks / TICKS_PER_STEP;
-}
-
-/** How many passes of this many steps end where the clave cycle does. */
-function passesToClose(steps: number, cycle: number): number {
-  return [1, 2, 4].find((passes) => (steps * passes) % cycle === 0) ?? 1;
 }
 
 class Unfolding {

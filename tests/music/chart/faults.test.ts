@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { CHART_FAULT_CODES } from '../../../src/music/chart/fault-codes';
 import { readChart } from '../../../src/music/chart/read';
+import { unfold } from '../../../src/music/chart/unfold';
 import { faultsOf } from './chart-of';
 
 /** Text, then the faults it must have: code, line:column, offending text, nearest valid text. */
@@ -137,6 +138,12 @@ describe('a very long text', () => {
       { code: 'too many bars', line: 2, column: 8, text: 'F', expected: expect.stringContaining('4000 bars'), nearest: null },
     ]);
     expect(faultsOf('| rest 999 |\n'.repeat(5))[0]?.code).toBe('too many bars');
+  });
+
+  it('counts an open vamp as often as it is held', () => {
+    const twice = readChart('[A, on cue]\n| C | rest 999 | rest 999 |');
+    expect(twice.ok && unfold(twice.value).bars.length).toBe(2 * 1999);
+    expect(faultsOf('[A, on cue]\n| C | rest 999 | rest 999 | (2/4) C |').map(({ code }) => code)).toEqual(['too many bars']);
   });
 
   it('is a fault beyond 262,144 characters, at once', () => {
