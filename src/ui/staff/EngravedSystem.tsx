@@ -26,10 +26,10 @@ export function EngravedSystem({ drawing, label, onDrawn }: EngravedSystemProps)
     };
   }, [engraver, drawing, onDrawn]);
   const { width, height } = drawing.geometry;
+  if (engraver.kind === 'failed') return <p className="system">{engraver.reason}</p>;
   return (
     <div className="system" role="img" aria-label={label} data-engraved={engraver.kind}>
       <div ref={host} style={{ aspectRatio: `${width} / ${height}` }} />
-      {engraver.kind === 'failed' && <p role="status">{engraver.reason}</p>}
     </div>
   );
 }

@@ -42,7 +42,8 @@ export function StaffView({ score, heard, playing, onStartAt, bars, staves = STA
     const shown = first < 0 ? [] : notation.bars.slice(first).filter((bar) => bar.index < (toBar ?? Number.POSITIVE_INFINITY));
     return systemBreaks(shown, size.perSystem).map((range) => ({ from: range.from + first, to: range.to + first }));
   }, [notation, size, fromBar, toBar]);
-  usePlayhead(live, heard, playing);
+  // A few bars chosen by someone else stand where that someone wants them: only the whole score scrolls by itself.
+  usePlayhead(live, heard, playing, bars === undefined);
   const firstShown = ranges[0]?.from ?? 0;
   const lastShown = (ranges.at(-1)?.to ?? 1) - 1;
   const tabStop = Math.min(Math.max(focusBar, firstShown), lastShown);

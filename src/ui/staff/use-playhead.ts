@@ -2,8 +2,13 @@ import { type RefObject, useEffect } from 'react';
 import type { Heard } from '../../state/ports';
 import { type LiveSystem, showHeard } from './playhead';
 
-/** While `playing`, moves the line and lights notes once a frame by what is heard, and keeps the sounding system in view. No React commit per frame. */
-export function usePlayhead(systems: RefObject<Map<number, LiveSystem>>, heard: () => Heard | null, playing: boolean): void {
+/** While `playing`, moves the line and lights notes once a frame by what is heard; `follow` keeps the sounding system in view. No React commit per frame. */
+export function usePlayhead(
+  systems: RefObject<Map<number, LiveSystem>>,
+  heard: () => Heard | null,
+  playing: boolean,
+  follow: boolean,
+): void {
   useEffect(() => {
     if (!playing) return;
     const reduceMotion = matchMedia('(prefers-reduced-motion: reduce)').matches;
@@ -16,7 +21,7 @@ export function usePlayhead(systems: RefObject<Map<number, LiveSystem>>, heard: 
         tick === null ? null : ([...systems.current.values()].find((system) => system.fromTick <= tick && tick < system.toTick) ?? null);
       if (shown && shown !== live) showHeard(shown, null, reduceMotion);
       if (live && tick !== null) showHeard(live, tick, reduceMotion);
-      if (live && live !== shown) live.block.scrollIntoView({ block: 'nearest', behavior: 'auto' });
+      if (follow && live && live !== shown) live.block.scrollIntoView({ block: 'nearest', behavior: 'auto' });
       shown = live;
       frame = requestAnimationFrame(draw);
     };
@@ -25,5 +30,5 @@ export function usePlayhead(systems: RefObject<Map<number, LiveSystem>>, heard: 
       cancelAnimationFrame(frame);
       if (shown) showHeard(shown, null, reduceMotion);
     };
-  }, [systems, heard, playing]);
+  }, [systems, heard, playing, follow]);
 }

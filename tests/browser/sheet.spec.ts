@@ -1,0 +1,147 @@
+/** The lesson sheet and the staff, engraved and printed by a real browser and read back by tools that know nothing of it. */
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { expect, type Page, type TestInfo, test } from '@playwright/test';
+import { parseMidi } from 'midi-file';
+import { commitsDuring, countCommits, expectClean, witness } from './witness';
+
+/** Waits until every system of the sheet is engraved. */
+async function engraved(page: Page): Promise<number> {
+  await expect(page.locator('.sheet-page').first()).toBeVisible();
+  const blocks = page.locator('.sheet-block:has(.system), .sheet-block:empty');
+  await expect(async () => {
+    const systems = await page.locator('.sheet-block .system svg').count();
+    expect(systems).toBeGreaterThan(0);
+    expect(systems).toBe(await blocks.count());
+  }).toPass({ timeout: 20_000 });
+  return page.locator('.sheet-block .system svg').count();
+}
+
+/** Output of a command-line reader, or null where it is not installed. */
+function read(command: string, ...args: string[]): string | null {
+  try {
+    return execFileSync(command, args, { encoding: 'utf8' });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;
+    throw error;
+  }
+}
+
+async function printed(page: Page, info: TestInfo, name: string): Promise<string> {
+  mkdirSync(info.outputDir, { recursive: true });
+  const path = info.outputPath(name);
+  writeFileSync(path, await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+  return path;
+}
+
+test('The sheet prints as it is shown, on both papers, with fonts embedded and its words readable', async ({ page }, info) => {
+  const seen = witness(page);
+  await page.goto('./#/sheet');
+  await engraved(page);
+  const title = (await page.locator('.sheet-page h2').textContent()) ?? '';
+  const chord = (await page.locator('.sheet-page text.chord').first().textContent()) ?? '';
+  expect(chord).not.toBe('');
+  for (const [paper, points] of [
+    // ISO 216 A4 and 8.5 × 11 inches in points of 1/72 inch.
+    ['A4', [595.28, 841.89]],
+    ['Letter', [612, 792]],
+  ] as const) {
+    await page.getByRole('radio', { name: paper }).check();
+    await engraved(page);
+    const pages = await page.locator('.sheet-page').count();
+    const path = await printed(page, info, `${paper}.pdf`);
+    const facts = read('pdfinfo', path);
+    if (facts === null) continue;
+    expect(Number(/Pages:\s+(\d+)/.exec(facts)?.[1]), 'as many pages as are shown').toBe(pages);
+    const size = /Page size:\s+([\d.]+) x ([\d.]+)/.exec(facts)?.slice(1).map(Number) ?? [];
+    // The browser rounds pages to whole CSS pixels of 0.75 points.
+    expect(Math.abs((size[0] ?? 0) - points[0])).toBeLessThan(0.8);
+    expect(Math.abs((size[1] ?? 0) - points[1])).toBeLessThan(0.8);
+    const fonts = (read('pdffonts', path) ?? '').trim().split('\n').slice(2);
+    expect(fonts.length).toBeGreaterThan(0);
+    for (const font of fonts) expect(font, 'embedded').toMatch(/\s(yes)\s+(yes|no)\s+(yes|no)\s+\d+\s+\d+$/);
+    const text = read('pdftotext', '-layout', path, '-') ?? '';
+    for (const words of [title, chord, '2-3 son', 'The other direction: 3-2 son', 'half note = ', `page ${pages} of ${pages}`])
+      expect(text).toContain(words);
+    expect(text).not.toMatch(/undefined|NaN|\[object/);
+  }
+  expectClean(seen);
+});
+
+test('Nothing on the sheet is cut, too small or on top of something else', async ({ page }) => {
+  const seen = witness(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.goto('./#/sheet');
+  await engraved(page);
+  const faults = await page.evaluate(() => {
+    const found: string[] = [];
+    const inside = (inner: DOMRect, outer: DOMRect): boolean =>
+      inner.left >= outer.left - 1 && inner.right <= outer.right + 1 && inner.top >= outer.top - 1 && inner.bottom <= outer.bottom + 1;
+    for (const sheet of document.querySelectorAll('.sheet-page')) {
+      const box = sheet.getBoundingClientRect();
+      const look = getComputedStyle(sheet);
+      if (look.backgroundColor !== 'rgb(255, 255, 255)' || look.color !== 'rgb(0, 0, 0)')
+        found.push(`page is ${look.color} on ${look.backgroundColor}`);
+      for (const block of sheet.querySelectorAll('.sheet-block')) {
+        if (!inside(block.getBoundingClientRect(), box)) found.push(`a block leaves its page: ${block.textContent?.slice(0, 40)}`);
+        if (block.scrollHeight > block.clientHeight + 2)
+          found.push(`${block.scrollHeight - block.clientHeight} px too much in a block: ${block.textContent?.slice(0, 40)}`);
+      }
+    }
+    for (const svg of document.querySelectorAll<SVGSVGElement>('.sheet-block svg')) {
+      const box = svg.getBoundingClientRect();
+      const pxPerMm =
+        (svg.closest<HTMLElement>('.sheet-page')?.getBoundingClientRect().width ?? 0) /
+        Number.parseFloat(svg.closest<HTMLElement>('.sheet-page')?.style.width ?? '0');
+      const staffMm = (40 * box.width) / svg.viewBox.baseVal.width / pxPerMm;
+      if (!(staffMm >= 6.5)) found.push(`staff of ${staffMm.toFixed(2)} mm`);
+      for (const row of ['chord', 'bar-label']) {
+        const texts = [...svg.querySelectorAll<SVGTextElement>(`text.${row}`)];
+        const heights = new Set(texts.map((text) => text.getAttribute('y')));
+        if (heights.size !== 1) found.push(`${row}s on ${heights.size} heights`);
+        const boxes = texts.map((text) => text.getBoundingClientRect()).sort((a, b) => a.left - b.left);
+        boxes.forEach((one, i) => {
+          const next = boxes[i + 1];
+          if (next && one.right > next.left) found.push(`two ${row}s overlap: ${texts.map((text) => text.textContent).join(' ')}`);
+        });
+      }
+      for (const head of svg.querySelectorAll('.vf-notehead text'))
+        if (!inside(head.getBoundingClientRect(), new DOMRect(box.x, box.y - 40, box.width, box.height + 80)))
+          found.push('a note head outside its system');
+      if (svg.querySelectorAll('text.count').length % 4 !== 0) found.push('the count is not whole');
+    }
+    return found;
+  });
+  expect(faults).toEqual([]);
+  expectClean(seen);
+});
+
+test('The MIDI button of the sheet saves the same music', async ({ page }) => {
+  await page.goto('./#/sheet');
+  await engraved(page);
+  const download = page.waitForEvent('download');
+  await page.getByRole('main').getByRole('button', { name: 'MIDI file' }).click();
+  const file = parseMidi(readFileSync(await (await download).path()));
+  expect(file.header).toMatchObject({ format: 1, ticksPerBeat: 480 });
+  expect(file.tracks.every((track) => track.at(-1)?.type === 'endOfTrack')).toBe(true);
+});
+
+test('The staff follows what is heard without a commit per frame', async ({ page }) => {
+  const seen = witness(page);
+  await countCommits(page);
+  await page.goto('./');
+  await page
+    .getByRole('button', { name: 'Staff', exact: true })
+    .or(page.getByRole('radio', { name: 'Staff' }))
+    .first()
+    .click();
+  await expect(page.locator('.staff [data-engraved=ready] svg').first()).toBeVisible({ timeout: 15_000 });
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect(page.locator('.staff .lit').first()).toBeVisible({ timeout: 15_000 });
+  const { frames, commits } = await commitsDuring(page, 1_000);
+  expect(frames).toBeGreaterThan(5);
+  expect(commits, 'the playhead and the lit notes are not commits').toBeLessThanOrEqual(3);
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(page.locator('.staff .lit')).toHaveCount(0);
+  expectClean(seen);
+});
