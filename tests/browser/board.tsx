@@ -1,4 +1,4 @@
-/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`, `?short`. */
+/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`, `?short`, `?demo=N`, `?text=CHART`. */
 import '@fontsource-variable/atkinson-hyperlegible-next';
 import { useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -18,7 +18,8 @@ document.documentElement.dataset.theme = query.has('night') ? 'night' : 'paper';
 /** A chart of the demo book, arranged, or the score typed for the tests. */
 function drawnScore(direction: '2-3' | '3-2') {
   const demo = DEMO_BOOK[Number(query.get('demo') ?? -1)];
-  const chart = demo && readChart(demo.text);
+  const text = query.get('text') ?? demo?.text;
+  const chart = text ? readChart(text.replaceAll('\\n', '\n')) : undefined;
   const level = Number(query.get('level') ?? 2) as Level;
   if (chart?.ok) return arrange(chart.value, { level, ...(query.has('hands') ? { hands: query.get('hands') as Hands } : {}) });
   return ferryScore(query.has('odd') ? ODD_FERRY : query.has('short') ? SHORT_FERRY : FERRY, direction);

@@ -10,9 +10,9 @@ export const diamond = (x: number, y: number, radius: number): string =>
   `M${x} ${y - radius}l${radius} ${radius}l${-radius} ${radius}l${-radius} ${-radius}z`;
 
 /** The ticks between which a mark is lit, as attributes that `follow-playhead.ts` reads; at least a whole step, so that a short note is seen. */
-export function lit(panel: Panel, step: number, steps: number) {
+export function lit(panel: Panel, step: number, steps: number, once = false) {
   const from = panel.bar.tick + step * TICKS_PER_STEP;
-  return { 'data-from': from, 'data-to': from + Math.max(1, steps) * TICKS_PER_STEP };
+  return { 'data-from': from, 'data-to': from + Math.max(1, steps) * TICKS_PER_STEP, 'data-once': once || undefined };
 }
 
 /** A chord symbol with its tie. */
@@ -48,7 +48,7 @@ export function HandDrawing({ hand, panel, className, selected, radius }: HandDr
       className={className}
       data-role={mark.stroke.role}
       data-selected={mark.stroke === selected || undefined}
-      {...lit(panel, mark.step, mark.steps)}
+      {...lit(panel, mark.step, mark.steps, mark.stroke.firstPassOnly)}
     >
       {hand.tails.map((tail) => (
         <rect key={tail.y} className="tail" {...tail} rx={5} />
@@ -91,7 +91,7 @@ export function BassDrawing({
       className="bass"
       data-first={mark.stroke.firstPassOnly || undefined}
       data-selected={mark.stroke === selected || undefined}
-      {...lit(panel, mark.step, mark.steps)}
+      {...lit(panel, mark.step, mark.steps, mark.stroke.firstPassOnly)}
     >
       <path className="pill" d={bass.flatRight && bass.flatLeft ? `M${box.x} ${box.y}h${box.width}v${box.height}h${-box.width}z` : d} />
       {bass.lettering && <Lettered line={bass.lettering} className={mark.ringsIn ? 'bass-name ringing' : 'bass-name'} />}

@@ -30,7 +30,7 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, onStart
             type="button"
             className="panel"
             data-side={panel.side}
-            aria-label={GRID_WORDS.startAt(panel.bar.index + 1, panel.side)}
+            title={GRID_WORDS.startAt(panel.bar.index + 1, panel.side)}
             onClick={() => onStartAt(panel.bar.index)}
           >
             <span className="panel-ground">
@@ -43,7 +43,7 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, onStart
               ))}
             </span>
             <span className="panel-head">
-              <span className="side-name">{sideName(panel.side)}</span>
+              <span className="side-name">{sideName(panel.side)}</span>{' '}
               <span className="bar-name">
                 {barName(panel.bar.index + 1)}
                 {panel.sectionBar === 1 && <b> · {panel.bar.section}</b>}

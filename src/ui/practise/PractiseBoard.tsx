@@ -76,6 +76,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
     const stroke = strokes[(selected ? strokes.indexOf(selected) + 1 : 0) % Math.max(1, strokes.length)];
     if (stroke) touchStroke(stroke);
   };
+  const note = selected && <WhyNote sentence={props.why(selected)} floating={playing} onClose={() => setSelected(null)} />;
   if (!card) return <section className="practise" ref={root} />;
   return (
     <section
@@ -109,8 +110,9 @@ export function PractiseBoard(props: PractiseBoardProps) {
         staff={props.staff?.(card.fromBar, card.toBar) ?? null}
       >
         <output className="count-in" aria-hidden="true" />
+        {playing && note}
       </CardView>
-      {selected && <WhyNote sentence={props.why(selected)} floating={playing} onClose={() => setSelected(null)} />}
+      {!playing && note}
       {next && <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} onStartAt={onStartAt} />}
       {props.strip !== false && <HandStrip keyboard={keyboard} />}
     </section>

@@ -29,7 +29,7 @@ interface Marks {
     readonly ticks: number;
     readonly full: number;
   }[];
-  readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number }[];
+  readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number; readonly once: boolean }[];
   readonly strip: HTMLElement | null;
   readonly countIn: HTMLElement | null;
 }
@@ -41,6 +41,7 @@ interface Marks {
 export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () => void {
   const calm = matchMedia('(prefers-reduced-motion: reduce)');
   let marks = lookUp(root, -1);
+  // The shape that the strip shows; never a valid index at first, and below -9 in a count-in.
   let shape = -2;
   let shapes: readonly HandShape[] | null = null;
   let frame = requestAnimationFrame(function step() {
@@ -65,23 +66,30 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
     const grid = now.gridOf(score);
     const card = cardAt(grid, heard.tick);
     if (card !== null && (card !== now.shown.card || score !== now.shown.score)) now.onShow(score, card);
-    if (counting !== null) {
-      dark(marks);
-      return;
-    }
-    for (const panel of marks.panels) column(panel, heard.tick, calm.matches);
-    for (const light of marks.lights) {
-      const on = heard.tick >= light.from && heard.tick < light.to && (light.from >= grid.fromTick || heard.pass > 0);
-      if (light.element.hasAttribute('data-lit') !== on) light.element.toggleAttribute('data-lit', on);
-    }
     if (shapes !== now.shapesOf(score)) {
       shapes = now.shapesOf(score);
       shape = -2;
     }
-    const held = shapeAt(shapes, heard.tick, score.closed && heard.pass > 0);
-    if (held !== shape && marks.strip)
-      lightStrip(marks.strip, shapes[held] ?? null, shapes[held + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
-    shape = held;
+    if (counting !== null) {
+      dark(marks);
+      hold(shapeAt(shapes, heard.tick - 1, false), shapes, score.closed, false);
+      return;
+    }
+    for (const panel of marks.panels) column(panel, heard.tick, calm.matches);
+    for (const light of marks.lights) {
+      const heardNow = light.once ? heard.pass === 0 : light.from >= grid.fromTick || heard.pass > 0;
+      const on = heardNow && heard.tick >= light.from && heard.tick < light.to;
+      if (light.element.hasAttribute('data-lit') !== on) light.element.toggleAttribute('data-lit', on);
+    }
+    hold(shapeAt(shapes, heard.tick, score.closed && heard.pass > 0), shapes, score.closed, true);
+  }
+
+  /** Lights the strip for a shape and the one after it, once for each; in the count-in only the one that comes. */
+  function hold(at: number, all: readonly HandShape[], closed: boolean, sounds: boolean): void {
+    const wanted = sounds ? at : -at - 10;
+    if (wanted === shape) return;
+    shape = wanted;
+    if (marks.strip) lightStrip(marks.strip, sounds ? (all[at] ?? null) : null, all[at + 1] ?? (closed ? (all[0] ?? null) : null));
   }
 
   return () => {
@@ -133,6 +141,7 @@ function lookUp(root: HTMLElement, version: number): Marks {
       element,
       from: number(element, 'from'),
       to: number(element, 'to'),
+      once: element.dataset.once !== undefined,
     })),
     strip: root.querySelector<HTMLElement>('.hand-strip'),
     countIn: root.querySelector<HTMLElement>('.count-in'),

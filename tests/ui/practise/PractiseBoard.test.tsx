@@ -116,7 +116,7 @@ describe('touch', () => {
 
   it('on the next card starts there', () => {
     const { props } = board();
-    fireEvent.click(screen.getByRole('button', { name: 'Start at bar 4, 3-side' }));
+    fireEvent.click(screen.getByRole('button', { name: '3-side bar 4' }));
     expect(props.onStartAt).toHaveBeenCalledWith(3);
   });
 
