@@ -12,9 +12,8 @@ const PICTURE = 'public/practise.png';
 const server = await preview({ logLevel: 'silent', preview: { host: '127.0.0.1', port: await freePort(), strictPort: true } });
 const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_ARGUMENTS });
 try {
-  const page = await browser.newPage({ viewport: { width: 1280, height: 800 }, locale: 'en-GB' });
+  const page = await browser.newPage({ viewport: { width: 1280, height: 920 }, locale: 'en-GB' });
   await page.goto(server.resolvedUrls?.local[0] ?? `http://127.0.0.1:${server.config.preview.port}/`);
-  await page.getByRole('button', { name: 'Understood' }).click();
   await page.getByRole('button', { name: 'Play', exact: true }).click();
   // An offbeat that rings into the next bar, in the second panel of the first card.
   await page.waitForSelector('.now-card .panel[data-now] .right-hand[data-lit]', { timeout: 20_000 });
