@@ -28,6 +28,8 @@ export interface DrumSample {
   readonly speed?: number;
   /** Cut above this many hertz, for strokes that damp the skin. */
   readonly lowpass?: number;
+  /** Peak brought to this many decibels under full scale, where the sound font stands out or the cut took level away. */
+  readonly peakDb?: number;
 }
 
 /** Pitches four semitones apart, so no note is bent by more than two. */
@@ -69,17 +71,17 @@ export const DRUM_SAMPLES: readonly DrumSample[] = [
   { file: 'conga-slap.mp3', drum: 'conga slap', generalMidi: 62, seconds: 0.5 },
   // The low drum a good fourth under the other; as recorded it lies only a tone below.
   { file: 'conga-low.mp3', drum: 'conga low', generalMidi: 64, seconds: 0.8, speed: 0.84 },
-  { file: 'conga-heel.mp3', drum: 'conga heel', generalMidi: 64, seconds: 0.16, lowpass: 500 },
-  { file: 'conga-toe.mp3', drum: 'conga toe', generalMidi: 63, seconds: 0.12, lowpass: 900 },
+  { file: 'conga-heel.mp3', drum: 'conga heel', generalMidi: 64, seconds: 0.16, lowpass: 500, peakDb: -11 },
+  { file: 'conga-toe.mp3', drum: 'conga toe', generalMidi: 63, seconds: 0.12, lowpass: 900, peakDb: -11 },
   { file: 'bongo-high.mp3', drum: 'bongo high', generalMidi: 60, seconds: 0.5 },
   { file: 'bongo-low.mp3', drum: 'bongo low', generalMidi: 61, seconds: 0.5 },
-  { file: 'bongo-thumb.mp3', drum: 'bongo thumb', generalMidi: 60, seconds: 0.12, lowpass: 800 },
-  { file: 'bongo-fingers.mp3', drum: 'bongo fingers', generalMidi: 60, seconds: 0.12, lowpass: 2000 },
+  { file: 'bongo-thumb.mp3', drum: 'bongo thumb', generalMidi: 60, seconds: 0.12, lowpass: 800, peakDb: -11 },
+  { file: 'bongo-fingers.mp3', drum: 'bongo fingers', generalMidi: 60, seconds: 0.12, lowpass: 2000, peakDb: -11 },
   { file: 'timbal-high.mp3', drum: 'timbal high', generalMidi: 65, seconds: 0.7 },
   { file: 'timbal-low.mp3', drum: 'timbal low', generalMidi: 66, seconds: 0.8 },
-  { file: 'timbal-muffled.mp3', drum: 'timbal muffled', generalMidi: 66, seconds: 0.16, lowpass: 900 },
+  { file: 'timbal-muffled.mp3', drum: 'timbal muffled', generalMidi: 66, seconds: 0.16, lowpass: 900, peakDb: -11 },
   { file: 'timbal-rim.mp3', drum: 'timbal rim', generalMidi: 65, seconds: 0.5, speed: 1.25 },
-  { file: 'maracas.mp3', drum: 'maracas', generalMidi: 70, seconds: 0.3 },
+  { file: 'maracas.mp3', drum: 'maracas', generalMidi: 70, seconds: 0.3, peakDb: -12 },
   { file: 'guiro-short.mp3', drum: 'guiro short', generalMidi: 73, seconds: 0.4 },
-  { file: 'guiro-long.mp3', drum: 'guiro long', generalMidi: 74, seconds: 0.8 },
+  { file: 'guiro-long.mp3', drum: 'guiro long', generalMidi: 74, seconds: 0.8, peakDb: -12 },
 ];

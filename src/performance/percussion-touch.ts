@@ -7,7 +7,7 @@ import type { DraftEvent } from './draft-event';
 
 /**
  * Loudness by kind of stroke, 1 to 127: accents and tones stand out, what the hand does between them is felt more than heard
- * (common practice, no source: set by ear against the piano).
+ * (common practice, no source).
  */
 export const STROKE_VELOCITIES: Readonly<Record<string, number>> = {
   stroke: 100,
@@ -19,10 +19,10 @@ export const STROKE_VELOCITIES: Readonly<Record<string, number>> = {
   muffled: 74,
   low: 92,
   slap: 96,
-  heel: 52,
-  toe: 46,
-  thumb: 52,
-  fingers: 48,
+  heel: 60,
+  toe: 54,
+  thumb: 60,
+  fingers: 56,
   'soft open': 68,
   'soft slap': 64,
   mouth: 100,

@@ -30,6 +30,7 @@ interface Note {
   readonly seconds: number;
   readonly speed?: number;
   readonly lowpass?: number;
+  readonly peakDb?: number;
 }
 
 /** A MIDI file with the notes one by one; at 120 quarters a minute and 480 ticks a quarter, a second is 960 ticks. */
@@ -65,7 +66,7 @@ function render(name: string, notes: readonly Note[], channel: number, program: 
   const frames = new Int16Array(
     bytes.buffer.slice(bytes.byteOffset + data, bytes.byteOffset + data + Math.floor((bytes.length - data) / 2) * 2),
   );
-  notes.forEach(({ file, seconds, speed = 1, lowpass }, index) => {
+  notes.forEach(({ file, seconds, speed = 1, lowpass, peakDb }, index) => {
     const from = index * APART * RATE;
     const start = Math.max(0, onsetIn(frames, from, from + HOLD * RATE) - LEAD_FRAMES);
     const cut = join(folder, 'cut.wav');
@@ -78,8 +79,7 @@ function render(name: string, notes: readonly Note[], channel: number, program: 
       `${Math.round(seconds * speed * RATE)}s`,
       ...(speed === 1 ? [] : ['speed', String(speed), 'rate', String(RATE)]),
       ...(lowpass === undefined ? [] : ['lowpass', String(lowpass)]),
-      // Cutting takes level away; back to the peak of the other drums.
-      ...(lowpass === undefined ? [] : ['norm', '-11']),
+      ...(peakDb === undefined ? [] : ['norm', String(peakDb)]),
       'fade',
       't',
       '0.0005',

@@ -39,7 +39,7 @@ test('the sounding player keeps the contract of every player, under a policy tha
 test('every recording begins within 2 ms of its first decoded frame and is loud enough to be heard', async ({ page }) => {
   await open(page);
   const files = await page.evaluate(() => window.bench.onsets());
-  expect(files).toHaveLength(55);
+  expect(files).toHaveLength(65);
   for (const { file, onset, peak } of files) {
     expect(onset, `${file} begins`).toBeLessThan(0.002);
     expect(peak, `${file} peak`).toBeGreaterThan(0.03);
@@ -67,6 +67,25 @@ test('the full band neither clips nor hides the clave, recorded or made', async 
     expect(Math.abs((levels.clave?.peak ?? -99) - right), `${sounds}: clave beside the right hand`).toBeLessThan(6);
     expect(Math.abs((levels.bass?.peak ?? -99) - right), `${sounds}: bass beside the right hand`).toBeLessThan(8);
     expect(levels.pulse?.peak ?? 0, `${sounds}: pulse under the clave`).toBeLessThan((levels.clave?.peak ?? -99) - 3);
+  }
+});
+
+test('percussion stands beside the band: every stroke is heard, none sticks out, and the clave is not hidden', async ({ page }) => {
+  test.setTimeout(120_000);
+  await open(page);
+  for (const sounds of ['recorded', 'made'] as const) {
+    const strokes = await page.evaluate((which) => window.bench.strokes(which), sounds);
+    const levels = await page.evaluate((which) => window.bench.levels(which, 100), sounds);
+    const clave = levels.clave?.peak ?? -99;
+    for (const { stroke, peak } of strokes) {
+      expect(peak, `${sounds}: ${stroke}`).toBeGreaterThan(-38);
+      expect(peak, `${sounds}: ${stroke} beside the clave`).toBeLessThan(clave - 3);
+    }
+    for (const role of ['verse', 'coro'] as const) {
+      const { kit, all } = await page.evaluate(([which, part]) => window.bench.percussion(which, 100, part), [sounds, role] as const);
+      expect(Math.abs(kit.peak - (levels['piano right']?.peak ?? 0)), `${sounds}: ${role} beside the right hand`).toBeLessThan(6);
+      expect(all.peak, `${sounds}: peak of all with the ${role}`).toBeLessThan(-5.6);
+    }
   }
 });
 

@@ -9,6 +9,7 @@ import { PLAYER_CONTRACT } from '../../../audio/player-contract';
 import { events, performanceOf } from '../../../performance/hand-made';
 import type { Sounds } from './offline';
 import { allBut, band, bytesOf, decibels, FOLDER, frequency, mixOf, offline, PARTS, peakOf, RATE, rmsOf } from './offline';
+import { kit, STROKES } from './percussion';
 
 const witnessed: ScheduledSound[] = [];
 const started: { readonly key: string; readonly at: number; readonly heardBy: number }[] = [];
@@ -81,6 +82,34 @@ const bench = {
       result[part] = { peak: decibels(peakOf(out)), rms: decibels(rmsOf(out)) };
     }
     return result;
+  },
+
+  /** Levels in dB of four bars of a salsa kit alone, and of the whole band with it, with the app's default mix. */
+  async percussion(sounds: Sounds, tempo: number, role: 'verse' | 'coro'): Promise<Record<'kit' | 'all', { peak: number; rms: number }>> {
+    const seconds = 0.5 + (8 * 60) / tempo;
+    const level = async (schedule: Parameters<typeof offline>[3]) => {
+      const out = await offline(seconds, sounds, mixOf(), schedule);
+      return { peak: decibels(peakOf(out)), rms: decibels(rmsOf(out)) };
+    };
+    return {
+      kit: await level((desk) => void kit(tempo, role)(desk)),
+      all: await level((desk) => {
+        band(tempo)(desk);
+        kit(tempo, role)(desk);
+      }),
+    };
+  },
+
+  /** Peak in dB of every stroke that percussion can hold, one by one. */
+  async strokes(sounds: Sounds): Promise<{ stroke: string; peak: number }[]> {
+    const out = await offline(1 + STROKES.length, sounds, mixOf(), (desk) => {
+      for (const [index, stroke] of STROKES.entries())
+        desk.start({ part: 'percussion', midi: null, drum: stroke.drum, velocity: stroke.velocity }, 0.1 + index, 0.2);
+    });
+    return STROKES.map(({ drum: stroke }, index) => ({
+      stroke,
+      peak: decibels(peakOf(out.subarray(index * RATE, (index + 1) * RATE))),
+    }));
   },
 
   async rendering(sounds: Sounds, tempo: number, kept: readonly PartName[] = PARTS): Promise<string> {
