@@ -18,6 +18,8 @@ export default defineConfig({
   build: { target: 'es2022', sourcemap: true },
   preview: { headers: { 'Content-Security-Policy': CONTENT_SECURITY_POLICY, 'X-Content-Type-Options': 'nosniff' } },
   test: {
+    // Property tests run long on a busy two-core machine; a test that hangs still ends.
+    testTimeout: 60_000,
     projects: [
       {
         extends: true,

@@ -76,7 +76,11 @@ export type Hands = 'double' | 'wide' | 'tenths' | 'contrary' | 'tumbao' | 'righ
 /** Harmonic colour: triads, sixths and plain sevenths, or ninths, thirteenths and maj7. */
 export type Colour = 'plain' | 'jazz';
 /** A change made to a finished figure, switched on independently of the level. */
-export type Device = 'octave-up' | 'octaves-only' | 'one-bar-neutral';
+export type Device = 'octave-up' | 'octaves-only' | 'one-bar-neutral' | 'extra-note' | 'double-notes' | 'half-step-out';
+/** The widest that one hand stretches. */
+export type Stretch = 'less than an octave' | 'octave' | 'ninth' | 'tenth';
+/** Keys of the instrument. */
+export type Compass = 49 | 61 | 76 | 88;
 /** What kind of slow line the octaves follow. */
 export type LineName = 'guide' | 'minor' | 'major' | 'vamp' | 'riff';
 

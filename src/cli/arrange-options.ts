@@ -1,5 +1,4 @@
 import { STYLE_NAMES, styleNamed } from '../music/chart/style-names';
-import { LEVELS } from '../music/montuno/cells';
 import type { ArrangeOptions } from '../music/score';
 import { type ClaveKind, type Colour, type Device, type Direction, failed, type Hands, type Level, ok, type Result } from '../vocabulary';
 import type { CommandLine, OptionRow } from './command-line';
@@ -15,11 +14,9 @@ export const ARRANGE_ROWS: readonly OptionRow[] = [
 const DIRECTIONS: readonly Direction[] = ['2-3', '3-2'];
 const KINDS: readonly ClaveKind[] = ['son', 'rumba', 'bembe'];
 const LEVEL_NUMBERS: readonly Level[] = [1, 2, 3, 4, 5, 6];
-const DEVICES: readonly Device[] = ['octave-up', 'octaves-only', 'one-bar-neutral'];
+const DEVICES: readonly Device[] = ['octave-up', 'octaves-only', 'one-bar-neutral', 'extra-note', 'double-notes', 'half-step-out'];
 const HANDS: readonly Hands[] = ['double', 'wide', 'tenths', 'contrary', 'tumbao', 'right', 'left'];
 const COLOURS: readonly Colour[] = ['plain', 'jazz'];
-/** What the engine cannot play yet. */
-const HANDS_TO_COME: readonly Hands[] = ['contrary'];
 /** Two octaves either way; the figure itself is placed within one. */
 const MOST_SEMITONES = 24;
 const MOST_PASSES = 64;
@@ -79,7 +76,6 @@ export function readArrangeOptions(values: CommandLine['values']): Result<Arrang
   const level = levelOf(reader);
   const devices = reader.eachOf('device', DEVICES);
   const hands = reader.oneOf('hands', HANDS);
-  if (hands && HANDS_TO_COME.includes(hands)) reader.faults.push(`--hands ${hands}: not yet`);
   const colour = reader.oneOf('colour', COLOURS);
   const style = styleOf(reader);
   const seed = reader.whole('seed', 0, LARGEST_SEED);
@@ -105,7 +101,6 @@ export function readArrangeOptions(values: CommandLine['values']): Result<Arrang
 function levelOf(reader: OptionReader): Level | undefined {
   const number = reader.whole('level', 1, LEVEL_NUMBERS.length);
   const level = LEVEL_NUMBERS.find((known) => known === number);
-  if (level !== undefined && !LEVELS.some((row) => row.level === level)) reader.faults.push(`--level ${level}: not yet`);
   return level;
 }
 

@@ -67,7 +67,7 @@ export function scoreJson(score: Score): ScoreJson {
     tempo: { halfNotesPerMinute: score.tempo },
     level: score.level,
     devices: score.devices,
-    bars: score.bars.map((bar) => barJson(bar, score.level)),
+    bars: score.bars.map((bar, index) => barJson(bar, score.levels[index] ?? score.level)),
     parts: {
       rightHand: strokes(rightHand),
       leftHand: strokes(leftHand),

@@ -4,13 +4,13 @@ import {
   type Clave,
   type Colour,
   type Device,
-  type Direction,
   type DrumStroke,
   type HalfNotesPerMinute,
   type Hands,
   type Level,
   type PianoStroke,
 } from '../vocabulary';
+import { ARRANGE_DEFAULTS, type ArrangeOptions } from './arrange-options';
 import { bassLine } from './bass/tumbao';
 import type { Chart, ChartNotice, Form, Meter, SoundingBar } from './chart/chart';
 import { transposeChart } from './chart/transpose-chart';
@@ -18,33 +18,14 @@ import { unfold } from './chart/unfold';
 import type { Alignment } from './clave/alignment';
 import { harmonicTimeline } from './harmony/timeline';
 import { buildFigure } from './montuno/figure';
+import { guideTonesOnly } from './montuno/solo';
 import type { Key } from './pitch/key';
+import { figureOfBars } from './score-bars';
 import { alignmentOf, claveStrokes } from './score-clave';
+import { arrangeNotices } from './score-notices';
 import { styleOf } from './styles/styles';
 
-/** What a player may set; everything missing has a stated default. */
-export interface ArrangeOptions {
-  /** Overrides the chart's clave (the start; restarts are swapped with it). */
-  readonly direction?: Direction;
-  readonly kind?: Clave['kind'];
-  readonly style?: string;
-  /** Fixed level for the whole form; without it 2. */
-  readonly level?: Level;
-  readonly devices?: readonly Device[];
-  readonly hands?: Hands;
-  readonly colour?: Colour;
-  /** Makes free choices repeatable; 0 when missing. */
-  readonly seed?: number;
-  /** Semitones. */
-  readonly transpose?: number;
-  /** Passes of an open vamp; 1 (2 if its length is odd) when missing. */
-  readonly vampPasses?: number;
-  /** Closed (the last bar leads to the first) unless false. */
-  readonly closed?: boolean;
-  readonly pickup?: boolean;
-  /** Sounding bars [from, to) to arrange as a closed loop; the whole form when missing. */
-  readonly range?: { readonly fromBar: number; readonly toBar: number };
-}
+export type { ArrangeOptions } from './arrange-options';
 
 /** The arrangement: every part in whole ticks from the first bar of the form. */
 export interface Score {
@@ -61,6 +42,8 @@ export interface Score {
   readonly colour: Colour;
   /** The bars that are arranged: the whole form, or the loop of `ArrangeOptions.range`. */
   readonly bars: readonly SoundingBar[];
+  /** The level of each bar, parallel to `bars`. */
+  readonly levels: readonly Level[];
   readonly form: Form;
   /** First tick, and the tick after the last. */
   readonly fromTick: number;
@@ -75,9 +58,6 @@ export interface Score {
   readonly alignment: Alignment;
   readonly notices: readonly ChartNotice[];
 }
-
-/** Defaults of what a player has not set. */
-export const ARRANGE_DEFAULTS = { level: 2, hands: 'double', seed: 0, transpose: 0 } as const satisfies Partial<ArrangeOptions>;
 
 /**
  * A chart becomes an arrangement: the form is unfolded, the harmony laid out, bass and piano found by search, the clave drawn.
@@ -97,21 +77,22 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
   const timeline = harmonicTimeline(form, { ...range, closed: closed || options.range !== undefined });
   const style = styleOf(options.style ?? transposed.style);
   const styleAt = (bar: SoundingBar) => (options.style === undefined ? styleOf(bar.style) : style);
-  const level = options.level ?? ARRANGE_DEFAULTS.level;
+  const kind = form.clave.kind;
   const hands = options.hands ?? ARRANGE_DEFAULTS.hands;
-  const devices = options.devices ?? [];
   const colour = options.colour ?? style.colour;
-  const bass = bassLine(timeline, form.clave.kind, (bar) => styleAt(bar).bass);
-  const outsideClave = (bar: SoundingBar) => !styleAt(bar).onClave;
+  const barFigure = figureOfBars(form, options, styleAt, chart.clave.direction);
+  const bass = bassLine(timeline, kind, (bar) => styleAt(bar).bass);
   const { rightHand, leftHand } = buildFigure(timeline, {
-    level,
-    claveKind: form.clave.kind,
+    barFigure,
+    claveKind: kind,
     colour,
-    devices,
     hands,
+    stretch: options.stretch ?? ARRANGE_DEFAULTS.stretch,
+    compass: options.compass ?? ARRANGE_DEFAULTS.compass,
     seed: options.seed ?? ARRANGE_DEFAULTS.seed,
-    outsideClave,
     bass,
+    edits: options.edits ?? [],
+    ...(options.solo === 'scaffold' ? { instead: guideTonesOnly } : {}),
   });
   return {
     title: transposed.title,
@@ -121,17 +102,18 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
     closed: timeline.closed,
     clave: form.clave,
     tempo: transposed.tempo,
-    level,
-    devices,
+    level: options.level ?? ARRANGE_DEFAULTS.level,
+    devices: options.devices ?? [],
     hands,
     colour,
     bars: timeline.bars,
+    levels: timeline.bars.map((bar) => barFigure(bar).level),
     form,
     fromTick: timeline.fromTick,
     toTick: timeline.toTick,
-    parts: { rightHand, leftHand, bass, clave: claveStrokes(timeline.bars, form.clave.kind), percussion: {} },
+    parts: { rightHand, leftHand, bass, clave: claveStrokes(timeline.bars, kind), percussion: {} },
     alignment: alignmentOf(timeline.bars, rightHand.length > 0 ? rightHand : leftHand, form.clave),
-    notices: form.notices,
+    notices: [...form.notices, ...arrangeNotices(timeline, transposed, styleAt, rightHand, options.edits ?? [])],
   };
 }
 

@@ -1,5 +1,6 @@
 import type { ChartNotice } from '../music/chart/chart';
 import { DEFAULT_LANGUAGE, type Language } from './language';
+import { countName, printedChord } from './spoken';
 
 /** A notice about a chart or form as one sentence. Example: "A comes back on the 3-side: recount, or is a bar missing?" */
 export const noticeSentence = (notice: ChartNotice, language: Language = DEFAULT_LANGUAGE): string =>
@@ -24,6 +25,10 @@ const SENTENCES: Readonly<Record<Language, Sentences>> = {
     'style against meter': ({ detail }) =>
       `The style ${detail.style ?? 'named'} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
     'tempo outside style': ({ detail }) => `The tempo lies outside what is usual for ${detail.style ?? 'the style'}${range(detail)}.`,
+    'figure bends': ({ bar, detail }) =>
+      `The written figure bends in bar ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'the chord'))} has no inner notes for it there, so it plays octaves.`,
+    'edit out of place': ({ bar, detail }) =>
+      `A change made by hand in bar ${(bar ?? 0) + 1}, on ${countName(Number(detail.step ?? 0), false, 'en')}, finds nothing to change there now; it is kept.`,
     'open odd vamp': (notice) =>
       `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; it is held twice so that the sides close.`,
   },

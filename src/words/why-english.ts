@@ -97,11 +97,14 @@ const DEVICES: Readonly<Record<Device, string>> = {
   'octave-up': 'The hand plays it an octave up.',
   'octaves-only': 'Octaves only is switched on, so nothing sounds inside.',
   'one-bar-neutral': 'The one-bar neutral pattern places it: both bars have the same rhythm.',
+  'extra-note': 'The extra note puts it here, where it speaks for the right side.',
+  'double-notes': 'Double notes put two sixteenths in place of one eighth.',
+  'half-step-out': 'The figure has gone a half step outside for this cycle.',
 };
 
 function deviceRemark({ device, lift }: WhyFacts): string {
   if (device === null) return '';
-  if (device !== 'octave-up' || lift === 12) return DEVICES[device];
+  if (device !== 'octave-up' || lift % 12 === 0) return lift === 0 && device === 'octave-up' ? '' : DEVICES[device];
   return lift === 0 ? '' : `The hand plays it ${Math.abs(lift)} half steps ${lift > 0 ? 'up' : 'down'}.`;
 }
 

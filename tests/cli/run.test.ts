@@ -50,7 +50,10 @@ describe('bad use', () => {
     ['arrange ferry --clave 2-4', '--clave must be 2-3 or 3-2, got "2-4"'],
     ['arrange ferry --kind bossa', '--kind must be son, rumba or bembe, got "bossa"'],
     ['arrange ferry --kind bembe', '--kind bembe needs a chart in 6/8, this one is in 4/4'],
-    ['arrange ferry --device wah', '--device must be octave-up, octaves-only or one-bar-neutral, got "wah"'],
+    [
+      'arrange ferry --device wah',
+      '--device must be octave-up, octaves-only, one-bar-neutral, extra-note, double-notes or half-step-out, got "wah"',
+    ],
     ['arrange ferry --hands four', '--hands must be double'],
     ['arrange ferry --colour blue', '--colour must be plain or jazz, got "blue"'],
     ['arrange ferry --style polka', '--style must be salsa'],
@@ -92,8 +95,6 @@ describe('bad use', () => {
   });
 
   it.each([
-    'arrange ferry --level 5',
-    'arrange ferry --hands contrary',
     'export ferry --format wav --out a.wav',
     'export ferry --format sheet --out a.pdf',
     'export ferry --format musicxml --out a.xml',

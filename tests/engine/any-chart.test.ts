@@ -27,7 +27,7 @@ describe('any chart that can be read can be arranged', () => {
       ),
       { numRuns: 150, seed: 20261125 },
     );
-  }, 60_000);
+  });
 });
 
 function faultsOf(part: readonly Stroke[], fromTick: number, toTick: number): string[] {

@@ -28,7 +28,8 @@ export const checkLeads: Check = (score) => {
       if (!push) faults.push(`E2 lead over a barrier: ${where(score, stroke)}`);
     }
     const bar = score.bars.find((candidate) => stroke.tick >= candidate.tick && stroke.tick < candidate.tick + candidate.ticks);
-    if (!bar || bar.kind !== 'groove' || score.meter !== '4/4') return faults;
+    // The second of two sixteenths goes with the first.
+    if (bar?.kind !== 'groove' || score.meter !== '4/4' || stroke.tick % 240 !== 0) return faults;
     const step = (stroke.tick - bar.tick) / 240;
     const offbeatBeforeChange = step % 2 === 1 && harmony.changesAt(stroke.tick + 240) && !harmony.barred(stroke.tick, 240);
     const endsOnFour = step === 6 && stroke.role !== 'approach' && !onsets.has(stroke.tick + 240) && !harmony.barred(stroke.tick, 480);

@@ -4,7 +4,7 @@ import type { Device, Level } from '../../src/vocabulary';
 import { bassLeaps, CHECKS, checkLeads, guideMoves } from './checks';
 import { chartOf, RECIPES, randomProgression } from './progressions';
 
-const LEVELS: readonly Level[] = [1, 2, 3, 4];
+const LEVELS: readonly Level[] = [1, 2, 3, 4, 5, 6];
 const recipe = (index: number) => {
   const row = RECIPES[index];
   if (!row) throw new Error('no such recipe');
@@ -31,7 +31,7 @@ describe('figures that hold for every score (E2, E3, E5, E8, E9, E10)', () => {
     const faults: string[] = [];
     for (let seed = 1; seed <= 200; seed++) {
       const chart = chartOf(randomProgression(seed));
-      const level = LEVELS[seed % 4] ?? 2;
+      const level = LEVELS[seed % 6] ?? 2;
       const options: ArrangeOptions = {
         level,
         direction: seed % 2 ? '2-3' : '3-2',
@@ -55,7 +55,14 @@ describe('figures that hold for every score (E2, E3, E5, E8, E9, E10)', () => {
   it('devices keep the figure uncrossed and the anticipations where they are', () => {
     const faults: string[] = [];
     for (const [index] of RECIPES.entries())
-      for (const device of ['octave-up', 'octaves-only', 'one-bar-neutral'] as const satisfies readonly Device[])
+      for (const device of [
+        'octave-up',
+        'octaves-only',
+        'one-bar-neutral',
+        'extra-note',
+        'double-notes',
+        'half-step-out',
+      ] as const satisfies readonly Device[])
         for (const level of LEVELS)
           for (const direction of ['2-3', '3-2'] as const) {
             const score = arrange(recipe(index), { level, direction, devices: [device] });
@@ -70,7 +77,7 @@ describe('E4: the octave line of guide figures', () => {
   it('over 1,000 random progressions moves at most 5 semitones, 95 % at most 2, 0.8 on average', () => {
     const moves: number[] = [];
     for (let seed = 1; seed <= 1000; seed++)
-      moves.push(...guideMoves(arrange(chartOf(randomProgression(seed)), { level: LEVELS[1 + (seed % 3)] ?? 2 })));
+      moves.push(...guideMoves(arrange(chartOf(randomProgression(seed)), { level: LEVELS[1 + (seed % 4)] ?? 2 })));
     const mean = moves.reduce((sum, move) => sum + move, 0) / moves.length;
     const small = moves.filter((move) => move <= 2).length / moves.length;
     expect(moves.length).toBeGreaterThan(10_000);

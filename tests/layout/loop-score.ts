@@ -143,6 +143,7 @@ export const LOOP_SCORE: Score = {
   clave,
   tempo: halfNotesPerMinute(92),
   level: 2,
+  levels: [],
   devices: [],
   hands: 'double',
   colour: 'plain',

@@ -63,6 +63,7 @@ function score({ closed = true, meter = '4/4' as Score['meter'] } = {}): Score {
     clave: { kind: 'son', direction: '2-3' },
     tempo: halfNotesPerMinute(92),
     level: 2,
+    levels: [],
     devices: [],
     hands: 'right',
     colour: 'plain',

@@ -2,6 +2,7 @@ import type { Clave, Direction } from '../../vocabulary';
 import { assert } from '../../vocabulary';
 import { directionScore, SCORED_STEPS } from './direction-score';
 import { namedRhythm } from './named-rhythms';
+import { rotate } from './patterns';
 
 /** Why a rhythm states a direction, as data for one plain sentence. */
 export interface AlignmentReason {
@@ -80,23 +81,22 @@ const BEATS = [0, 2, 4, 6] as const;
  * What each step contributes is what the score would lose if its stroke were a rest, or its rest a stroke. That folds the pair terms
  * into plain steps and treats silence like sound.
  */
-function scoredReason(grid: readonly boolean[], leans: Direction): AlignmentReason {
-  const toward = (cells: readonly boolean[]): number => directionScore(cells) * (leans === '2-3' ? 1 : -1);
-  const whole = toward(grid);
-  const steps = grid.map((sounds, step) => ({ step, sounds, worth: whole - toward(grid.with(step, !sounds)) }));
+function scoredReason(rhythm: readonly boolean[], leans: Direction): AlignmentReason {
+  // Seen from the 2-side, so that both directions are weighed in the same order and give the same reason to the last bit.
+  const grid = leans === '2-3' ? rhythm : rotate(rhythm, SCORED_STEPS / 2);
+  const whole = directionScore(grid);
+  const steps = grid.map((sounds, step) => ({ step, sounds, worth: whole - directionScore(grid.with(step, !sounds)) }));
   const strongest = steps.filter(({ worth }) => worth > 0).sort((a, b) => b.worth - a.worth || a.step - b.step);
   const chosen = strongest.filter(({ worth }, rank) => rank < MOST_STEPS && worth >= LEAST_SHARE * (strongest[0]?.worth ?? 0));
-  const isTwoSide = (step: number): boolean => step < 8 === (leans === '2-3');
   const pick = (twoSide: boolean, sounding: boolean): readonly number[] =>
-    chosen.filter(({ step, sounds }) => isTwoSide(step) === twoSide && sounds === sounding).map(({ step }) => step % 8);
-  const threeFrom = leans === '2-3' ? 8 : 0;
-  const onAllBeats = (): boolean[] => grid.map((sounds, step) => sounds || BEATS.some((beat) => step === threeFrom + beat));
+    chosen.filter(({ step, sounds }) => step < 8 === twoSide && sounds === sounding).map(({ step }) => step % 8);
+  const onAllBeats = (): boolean[] => grid.map((sounds, step) => sounds || BEATS.some((beat) => step === 8 + beat));
   return {
     name: null,
     twoSideSounds: pick(true, true),
     twoSideSilent: pick(true, false),
     threeSideSounds: pick(false, true),
-    threeSideSilent: withAllBeats(pick(false, false), grid.slice(threeFrom, threeFrom + 8), () => whole - toward(onAllBeats())),
+    threeSideSilent: withAllBeats(pick(false, false), grid.slice(8), () => whole - directionScore(onAllBeats())),
   };
 }
 

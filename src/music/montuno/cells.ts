@@ -1,9 +1,11 @@
-import type { ClaveKind, Level, Side } from '../../vocabulary';
+import type { Side } from '../../vocabulary';
 
 /**
- * Cells: one bar of montuno rhythm with roles, for one side of the clave. Adding a cell is adding a row.
+ * Cells: one bar of rhythm with roles, for one side of the clave. Adding a cell is adding a row.
  *
- * `O` octave · `i` inner notes · `c` both at once · `a` approach into the octave that follows · `.` nothing.
+ * `O` octave · `i` inner notes · `c` both at once · `a` approach into the octave that follows · `s` the lower octave note alone ·
+ * `l` `m` `h` `t` the hand's notes one by one from the lowest to the top · `.` nothing.
+ * `left` gives the left hand a bar of its own: `o` the octave line an octave below · `r` root · `f` fifth · `T` root and tenth.
  * Sources are those of the practice literature as far as they could be read; `evidence` says how far.
  */
 export interface Cell {
@@ -13,9 +15,13 @@ export interface Cell {
   readonly roles: string;
   readonly name: string;
   readonly evidence: string;
+  readonly left?: string;
 }
 
 const COMMON = 'common practice, no source';
+
+const MEMORY = 'from memory';
+const NEUTRAL = 'Keyboard Magazine, 2017: one-bar patterns are clave-neutral; grid from memory';
 
 export const CELLS = [
   {
@@ -26,7 +32,9 @@ export const CELLS = [
     evidence: 'principle: Keyboard Magazine, “Playing in Clave”, 2017; grid: common practice',
   },
   { id: 'A2', side: 2, roles: 'OiiO.i.O', name: 'arpeggiated start', evidence: 'idea: Keyboard Magazine, 2017; grid from memory' },
-  { id: 'A3', side: 2, roles: 'O.iO.iaO', name: 'pickup on 4', evidence: 'from memory' },
+  { id: 'A3', side: 2, roles: 'O.iO.iaO', name: 'pickup on 4', evidence: MEMORY },
+  { id: 'A4', side: 2, roles: 'O.i.Oi.O', name: 'after the shells', evidence: MEMORY },
+  { id: 'A5', side: 2, roles: '..c.c..O', name: 'chords on the clave', evidence: MEMORY },
   { id: 'A6', side: 2, roles: 'c......c', name: 'sparse', evidence: 'accents: Keyboard Magazine, 2017; grid computed' },
   { id: 'B1', side: 3, roles: '.i.O.i.O', name: 'all offbeats', evidence: 'Keyboard Magazine, 2017; Wikipedia, “Guajeo”' },
   {
@@ -36,8 +44,16 @@ export const CELLS = [
     name: 'reduced, ending on 4',
     evidence: 'salsa-merengue.co.uk, montuno extras; grid computed from its description',
   },
-  { id: 'B4', side: 3, roles: '.i.O.iaO', name: 'pickup on 4', evidence: 'from memory' },
-  { id: 'B6', side: 3, roles: '...c..c.', name: 'bombo and ponche', evidence: 'from memory' },
+  { id: 'B3', side: 3, roles: 'c..c..c.', name: 'chords on the clave', evidence: MEMORY },
+  { id: 'B4', side: 3, roles: '.i.O.iaO', name: 'pickup on 4', evidence: MEMORY },
+  {
+    id: 'B5',
+    side: 3,
+    roles: 'O.iO.iO.',
+    name: 'as the tres plays it',
+    evidence: 'Martignon, Salsa Piano, 2003, for the last note; first strokes assumed',
+  },
+  { id: 'B6', side: 3, roles: '...c..c.', name: 'bombo and ponche', evidence: MEMORY },
   {
     id: 'B7',
     side: 3,
@@ -45,22 +61,23 @@ export const CELLS = [
     name: 'bombo and & of 4',
     evidence: 'Martignon, Salsa Piano, 2003: rumba differs in the last stroke; grid computed',
   },
-  {
-    id: 'N2',
-    side: 2,
-    roles: 'O.iO.i.O',
-    name: 'one-bar neutral',
-    evidence: 'Keyboard Magazine, 2017: one-bar patterns are clave-neutral; grid from memory',
-  },
-  {
-    id: 'N3',
-    side: 3,
-    roles: 'O.iO.i.O',
-    name: 'one-bar neutral',
-    evidence: 'Keyboard Magazine, 2017: one-bar patterns are clave-neutral; grid from memory',
-  },
+  { id: 'N2', side: 2, roles: 'O.iO.i.O', name: 'one-bar neutral', evidence: NEUTRAL },
+  { id: 'N3', side: 3, roles: 'O.iO.i.O', name: 'one-bar neutral', evidence: NEUTRAL },
+  { id: 'F2', side: 2, roles: '.i.O.i.O', name: 'all offbeats', evidence: 'Wikipedia, “Guajeo”: the changüí ancestor' },
+  { id: 'M2', side: 2, roles: 'O.iO...O', name: 'call', evidence: COMMON },
+  { id: 'M3', side: 3, roles: '.i.O.iO.', name: 'call', evidence: COMMON },
+  { id: 'M4', side: 2, roles: 'O.i..i.O', name: 'melody', evidence: COMMON },
+  { id: 'M5', side: 3, roles: '.O.i...O', name: 'answer', evidence: COMMON },
   { id: 'S2', side: 2, roles: 'c..c....', name: 'safe accompaniment', evidence: COMMON },
   { id: 'S3', side: 3, roles: 'c..c....', name: 'safe accompaniment', evidence: COMMON },
+  { id: 'C2', side: 2, roles: '.c.c.c.c', left: 'o.o.o.o.', name: 'chords off the beat, left hand on it', evidence: COMMON },
+  { id: 'C3', side: 3, roles: '.c.c.c.c', left: 'o.o.o.o.', name: 'chords off the beat, left hand on it', evidence: COMMON },
+  { id: 'G2', side: 2, roles: 'l.mht.hm', left: 'r.....f.', name: 'arpeggio', evidence: 'unverified: grid from memory' },
+  { id: 'G3', side: 3, roles: 'l.mht.hm', left: 'r.....f.', name: 'arpeggio', evidence: 'unverified: grid from memory' },
+  { id: 'L2', side: 2, roles: 'c.m.h.mh', left: 'T...f...', name: 'chord and broken notes', evidence: COMMON },
+  { id: 'L3', side: 3, roles: 'c.m.h.mh', left: 'T...f...', name: 'chord and broken notes', evidence: COMMON },
+  { id: 'E2', side: 2, roles: 'lmhthmhm', left: 'T...f...', name: 'broken eighths', evidence: COMMON },
+  { id: 'E3', side: 3, roles: 'lmhthmhm', left: 'T...f...', name: 'broken eighths', evidence: COMMON },
   {
     id: 'T2',
     side: 2,
@@ -75,59 +92,27 @@ export const CELLS = [
     name: 'chords on the clave, 6/8',
     evidence: 'strokes: 6/8 clave, Drum Dojo, “Rumba clave”; use as chords: common practice',
   },
+  {
+    id: 'U2',
+    side: 2,
+    roles: '.i.i.O',
+    name: 'on the bell, 6/8',
+    evidence: 'strokes: timbales pattern sheet, 6/8 bell; roles: common practice',
+  },
+  {
+    id: 'U3',
+    side: 3,
+    roles: 'O.i.iO',
+    name: 'on the bell, 6/8',
+    evidence: 'strokes: timbales pattern sheet, 6/8 bell; roles: common practice',
+  },
 ] as const satisfies readonly Cell[];
 
 export type CellId = (typeof CELLS)[number]['id'];
 
-/** A 2-side cell with a 3-side cell: a two-bar rhythm. */
-export interface Pattern {
-  readonly name: string;
-  readonly two: CellId;
-  readonly three: CellId;
-  /** Claves it is used with. With rumba clave only 3-side cells that end on the & of 4 are (common practice, no source). */
-  readonly claves: readonly ClaveKind[];
-  /** A 2-side cell that takes the place of `two` in the first 2-side bar of each section, once. */
-  readonly opening?: CellId;
-}
-
-/** The patterns of each level, the usual one first; “another one” goes through them. */
-export const LEVEL_PATTERNS: Readonly<Partial<Record<Level, readonly Pattern[]>>> = {
-  1: [
-    { name: 'sparse', two: 'A6', three: 'B6', claves: ['son'] },
-    { name: 'sparse', two: 'A6', three: 'B7', claves: ['rumba', 'son'] },
-  ],
-  2: [
-    { name: 'standard', two: 'A1', three: 'B1', claves: ['son', 'rumba'] },
-    { name: 'reduced', two: 'A1', three: 'B2', claves: ['son'] },
-  ],
-  3: [
-    { name: 'standard', two: 'A1', three: 'B1', claves: ['son', 'rumba'] },
-    { name: 'reduced', two: 'A1', three: 'B2', claves: ['son'] },
-  ],
-  4: [
-    { name: 'pickups', two: 'A3', three: 'B4', claves: ['son', 'rumba'] },
-    { name: 'pickup into the 2-side', two: 'A1', three: 'B4', claves: ['son', 'rumba'], opening: 'A2' },
-  ],
-};
-
-/** The pattern that states no side: the same bar twice. */
-export const NEUTRAL_PATTERN: Pattern = { name: 'one-bar neutral', two: 'N2', three: 'N3', claves: ['son', 'rumba'] };
-/** For sections in rhythms that are not built on this clave. */
-export const SAFE_PATTERN: Pattern = { name: 'safe accompaniment', two: 'S2', three: 'S3', claves: ['son', 'rumba'] };
-/** For the twelve-step cycle. */
-export const SIX_EIGHT_PATTERN: Pattern = { name: 'chords on the clave', two: 'T2', three: 'T3', claves: ['bembe'] };
-
-/** The levels that can be played, with the words that name them. */
-export const LEVELS = [
-  { level: 1, name: 'sparse', movingLines: false },
-  { level: 2, name: 'standard', movingLines: false },
-  { level: 3, name: 'moving line', movingLines: true },
-  { level: 4, name: 'pickups', movingLines: true },
-] as const satisfies readonly { readonly level: Level; readonly name: string; readonly movingLines: boolean }[];
-
 /** The cell of an id. */
 export function cell(id: CellId): Cell {
-  const found = CELLS.find((row) => row.id === id);
+  const found: Cell | undefined = CELLS.find((row) => row.id === id);
   if (!found) throw new Error(`no cell ${id}`);
   return found;
 }

@@ -1,99 +1,125 @@
-import type { BassStroke, ClaveKind, Colour, Device, Hands, Level } from '../../vocabulary';
+import type { BassStroke, ClaveKind, Colour, Compass, Device, Hands, Level, Stretch } from '../../vocabulary';
 import { sideSteps } from '../harmony/bar-steps';
-import { planLines } from '../harmony/lines';
+import { planLines } from '../harmony/plan-lines';
 import type { HarmonicTimeline, HarmonyBar } from '../harmony/timeline';
-import { LEVEL_PATTERNS, LEVELS, NEUTRAL_PATTERN, type Pattern, SAFE_PATTERN, SIX_EIGHT_PATTERN } from './cells';
 import { applyDevices } from './devices';
+import { applyEdits, type FigureEdit } from './edits';
 import { giveToHands, type TwoHands } from './hands';
-import { octaveFor } from './place';
-import { planStrokes } from './plan';
-import { sketchStrokes } from './sketch';
+import { planLeft } from './left-hand';
+import { levelRow } from './levels';
+import type { Pattern } from './patterns';
+import { KEYBOARDS, octaveFor } from './place';
+import { type PlannedStroke, type PlanOf, planStrokes } from './plan';
+import { type Sketch, sketchStrokes } from './sketch';
 import { type HandPosition, leadVoices, type Opening, tonicOf } from './voice-leading';
+
+/** What is asked of the piano in one bar. */
+export interface BarFigure {
+  readonly level: Level;
+  /** Patterns that may be played here, the usual one first; “another one” goes through them. Never empty. */
+  readonly patterns: readonly Pattern[];
+  readonly devices: readonly Device[];
+  /** Louder or softer than usual, in velocity steps. */
+  readonly loudness: number;
+}
 
 /** What a figure is made from. */
 export interface FigureOptions {
-  readonly level: Level;
+  readonly barFigure: (bar: HarmonyBar) => BarFigure;
   readonly claveKind: ClaveKind;
   readonly colour: Colour;
-  readonly devices: readonly Device[];
   readonly hands: Hands;
+  readonly stretch: Stretch;
+  readonly compass: Compass;
   /** 0 is the figure that costs least; others differ from it and from each other in octave line or cell. */
   readonly seed: number;
-  /** True for bars whose rhythm is not built on this clave. */
-  readonly outsideClave: (bar: HarmonyBar) => boolean;
   /** The bass, for a left hand that takes it over. */
   readonly bass: readonly BassStroke[];
+  /** Changes made by hand, applied last. */
+  readonly edits: readonly FigureEdit[];
+  /** A part of its own in place of the figure, in bars where it plays: the solo. */
+  readonly instead?: (
+    planned: readonly PlannedStroke[],
+    positions: readonly HandPosition[],
+    sketches: readonly Sketch[],
+  ) => readonly Sketch[];
 }
 
-/** The piano figure over a timeline: plan the strokes, lead the voices, apply devices, place it on the keyboard, give it to the hands. */
+/** The piano figure over a timeline: plan the strokes, lead the voices, apply devices and edits, place it on the keyboard, give it to the hands. */
 export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions): TwoHands {
-  const { pattern, opening, choice } = variantOf(timeline, options);
-  const { planned, positions } = leadVariant(timeline, options, pattern, opening, choice);
+  const { planned, positions, planOf } = leadVariant(timeline, options, variantOf(timeline, options));
   const tonicPc = tonicOf(timeline);
-  const sketches = applyDevices(sketchStrokes(planned, positions, timeline.closed, tonicPc), options.devices);
-  const tonicMidi = octaveFor(
-    positions.map(({ shape }) => shape.octave.pitch),
-    tonicPc,
-    options.hands,
-  );
-  return giveToHands(sketches, options.hands, { tonicMidi, timeline, claveKind: options.claveKind }, options.bass);
+  const drawn = sketchStrokes(planned, positions, timeline.closed, tonicPc);
+  const figure = options.instead ? options.instead(planned, positions, drawn) : drawn;
+  const changed = applyDevices(figure, (bar) => options.barFigure(bar).devices);
+  const sketches = applyEdits(changed, options.edits, timeline);
+  const line = positions.map(({ shape }) => shape.octave.pitch);
+  const { from: lowest, to: highest } = KEYBOARDS[options.compass];
+  const placing = {
+    tonicMidi: octaveFor(line, tonicPc, options.hands, options.compass),
+    timeline,
+    claveKind: options.claveKind,
+    lowest,
+    highest,
+  };
+  const leftPlan = planLeft(timeline, planOf, positions, options.stretch);
+  return giveToHands(sketches, { hands: options.hands, stretch: options.stretch, bass: options.bass, leftPlan }, placing);
 }
 
 interface Variant {
-  readonly pattern: Pattern;
   readonly opening: Opening;
-  /** Which of the moving lines that apply is taken. */
-  readonly choice: number;
+  /** Which of a bar's patterns is played, and which of the moving lines that apply is taken. */
+  readonly row: number;
+  readonly line: number;
 }
 
 const OPENINGS = ['third', 'seventh', 'body'] as const;
+const USUAL: Variant = { opening: null, row: 0, line: 0 };
 
 /**
- * The variant of a seed. Seed 0 is the plain search over the level's usual cells. The others open on another kind of degree,
- * or use the level's other cells, or both, so that no two of them agree in octave line and cell.
+ * The variant of a seed. Seed 0 is the plain search over the usual cells. The others open on another kind of degree, or use other
+ * cells, or both, so that no two of them agree in octave line and cell.
  */
 function variantOf(timeline: HarmonicTimeline, options: FigureOptions): Variant {
-  const patterns = patternsFor(options);
-  const usual = patterns[0] ?? NEUTRAL_PATTERN;
-  if (options.seed === 0) return { pattern: usual, opening: null, choice: 0 };
-  const natural = leadVariant(timeline, options, usual, null, 0).positions[0]?.shape.octaveKind;
+  if (options.seed === 0) return USUAL;
+  const first = timeline.bars.find((bar) => bar.kind === 'groove');
+  const rows = first ? options.barFigure(first).patterns.length : 1;
+  const natural = leadVariant(timeline, options, USUAL).positions[0]?.shape.octaveKind;
   const openings: readonly Opening[] = [null, ...OPENINGS.filter((kind) => kind !== natural)];
-  const variants = openings.flatMap((opening, at) => patterns.map((pattern, row): Variant => ({ pattern, opening, choice: at + row })));
-  const steps = variants.length;
+  const variants = openings.flatMap((opening, at) => Array.from({ length: rows }, (_, row): Variant => ({ opening, row, line: at + row })));
+  const count = variants.length;
   // Neighbouring seeds differ in the octave line first, then in the cell.
-  const index = ((options.seed % steps) * patterns.length) % steps;
-  const turn = Math.floor(((options.seed % steps) * patterns.length) / steps);
-  return variants[(index + turn) % steps] ?? { pattern: usual, opening: null, choice: 0 };
+  const place = (options.seed % count) * rows;
+  return variants[(place + Math.floor(place / count)) % count] ?? USUAL;
 }
 
-function leadVariant(
-  timeline: HarmonicTimeline,
-  options: FigureOptions,
-  pattern: Pattern,
-  opening: Opening,
-  choice: number,
-): { readonly planned: ReturnType<typeof planStrokes>; readonly positions: HandPosition[] } {
+interface Led {
+  readonly planned: readonly PlannedStroke[];
+  readonly positions: readonly HandPosition[];
+  readonly planOf: PlanOf;
+}
+
+function leadVariant(timeline: HarmonicTimeline, options: FigureOptions, { opening, row, line }: Variant): Led {
   const openings = openingBars(timeline);
-  const planned = planStrokes(timeline, {
-    patternOf: (bar) => ({ pattern: patternOfBar(bar, pattern, options), opening: openings.has(bar.index) }),
-    everyChord: options.level === 1,
+  const planOf: PlanOf = (bar) => {
+    const { patterns, level, loudness, devices } = options.barFigure(bar);
+    const pattern = patterns[row % patterns.length];
+    if (!pattern) throw new Error(`bar ${bar.index} has no pattern`);
+    return { pattern, level, loudness, devices, opening: openings.has(bar.index) };
+  };
+  const planned = planStrokes(timeline, planOf);
+  const first = timeline.bars[0];
+  const pullAt = planLines(timeline, {
+    movingIn: (bar) => levelRow(options.barFigure(bar).level).movingLines,
+    choice: line,
+    halfBarTicks: first && sideSteps(first) === 6 ? 720 : 960,
+    loops: opening === null,
   });
-  const halfBarTicks = timeline.bars[0] && sideSteps(timeline.bars[0]) === 6 ? 720 : 960;
-  const moving = LEVELS.find((row) => row.level === options.level)?.movingLines ?? true;
-  const pullAt = planLines(timeline, { movingLines: moving, choice, halfBarTicks, loops: opening === null });
-  return { planned, positions: leadVoices(planned, timeline, { colour: options.colour, pullAt, opening, tonicPc: tonicOf(timeline) }) };
-}
-
-function patternOfBar(bar: HarmonyBar, pattern: Pattern, options: FigureOptions): Pattern {
-  if (sideSteps(bar) === 6) return SIX_EIGHT_PATTERN;
-  if (options.outsideClave(bar)) return SAFE_PATTERN;
-  return options.devices.includes('one-bar-neutral') ? NEUTRAL_PATTERN : pattern;
-}
-
-function patternsFor({ level, claveKind }: FigureOptions): readonly Pattern[] {
-  const rows = LEVEL_PATTERNS[level] ?? LEVEL_PATTERNS[4] ?? [];
-  const kind = claveKind === 'bembe' ? 'son' : claveKind;
-  return rows.filter(({ claves }) => claves.includes(kind));
+  return {
+    planned,
+    planOf,
+    positions: leadVoices(planned, timeline, { colour: options.colour, pullAt, opening, tonicPc: tonicOf(timeline) }),
+  };
 }
 
 /** Indexes of the first 2-side bar of each section's run, where a phrase opens. */

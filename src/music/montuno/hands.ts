@@ -1,8 +1,11 @@
-import type { BassStroke, Hands, PianoStroke } from '../../vocabulary';
+import type { BassStroke, Hands, PianoStroke, Stretch } from '../../vocabulary';
 import { degreeSemitones, mod12 } from '../pitch/spell';
+import { contraryLine } from './contrary';
+import type { LeftPlan } from './left-hand';
+import { tenthBelow } from './left-hand';
 import type { ShapeNote } from './shapes';
 import type { Sketch } from './sketch';
-import { type Placing, rightHand, strokesOf } from './strokes';
+import { type Placing, strokesOf } from './strokes';
 
 /** Lowest thumb-line note from which the left hand may play two octaves below: with a bass, nothing of the piano goes under G2 (common practice, no source). */
 export const WIDE_FROM = 67;
@@ -13,57 +16,105 @@ export interface TwoHands {
   readonly leftHand: readonly PianoStroke[];
 }
 
-/** Gives the sketched figure to the hands. `bass` is what the left hand plays when it takes the bass over. */
-export function giveToHands(sketches: readonly Sketch[], hands: Hands, placing: Placing, bass: readonly BassStroke[]): TwoHands {
-  const right = rightHand(sketches, placing);
-  switch (hands) {
-    case 'right':
-      return { rightHand: right, leftHand: [] };
-    case 'left':
-      return { rightHand: [], leftHand: strokesOf(sketches, placing, (sketch) => below(sketch, 12), leftRole) };
-    case 'tumbao':
-      return { rightHand: right, leftHand: bass.map(asPiano) };
-    case 'wide':
-      return {
-        rightHand: right,
-        leftHand: strokesOf(
-          sketches,
-          placing,
-          (sketch) => (placing.tonicMidi + sketch.octave.pitch >= WIDE_FROM ? shifted(sketch.notes, 24) : below(sketch, 12)),
-          leftRole,
-        ),
-      };
-    case 'tenths':
-      return { rightHand: right, leftHand: strokesOf(sketches, placing, tenthBelow, leftRole) };
-    default:
-      return { rightHand: right, leftHand: strokesOf(sketches, placing, (sketch) => below(sketch, 12), leftRole) };
+/** How the hands are given the figure. */
+export interface HandOptions {
+  readonly hands: Hands;
+  readonly stretch: Stretch;
+  /** What the left hand plays when it takes the bass over. */
+  readonly bass: readonly BassStroke[];
+  /** What cells with a left hand of their own give it, in bars that have one. */
+  readonly leftPlan: LeftPlan;
+}
+
+/** Gives the sketched figure to the hands. */
+export function giveToHands(sketches: readonly Sketch[], options: HandOptions, placing: Placing): TwoHands {
+  const right = strokesOf(sketches, placing, (sketch) => withinStretch(sketch.notes, sketch, options.stretch));
+  if (options.hands === 'right') return { rightHand: right, leftHand: [] };
+  if (options.hands === 'tumbao') return { rightHand: right, leftHand: options.bass.map((stroke) => asPiano(stroke, placing.lowest)) };
+  const own = options.leftPlan.strokes(placing);
+  const follows = sketches.filter(({ planned }) => !options.leftPlan.has(planned.bar)).map(unlifted);
+  const left = [...strokesOf(follows, placing, leftNotes(sketches, options, placing), leftRole), ...own].sort((a, b) => a.tick - b.tick);
+  return options.hands === 'left' ? { rightHand: [], leftHand: left } : { rightHand: right, leftHand: left };
+}
+
+/** What the left hand strikes under each sketch (whose own lift has been taken back). */
+function leftNotes(
+  sketches: readonly Sketch[],
+  { hands, stretch }: HandOptions,
+  placing: Placing,
+): (sketch: Sketch) => readonly ShapeNote[] {
+  if (hands === 'wide') {
+    return (sketch) => {
+      const low = placing.tonicMidi + sketch.octave.pitch;
+      return low >= WIDE_FROM && low - 24 >= placing.lowest ? withinStretch(lowered(sketch.notes, 24), sketch, stretch) : below(sketch);
+    };
   }
+  if (hands === 'tenths') return (sketch) => (sketch.role === 'octave' || sketch.role === 'chord' ? [tenthBelow(sketch)] : below(sketch));
+  if (hands === 'contrary') {
+    const line = contraryLine(sketches.map(unlifted));
+    return (sketch) => {
+      const note = line.get(sketch.planned);
+      return note ? [note] : below(sketch);
+    };
+  }
+  return below;
 }
 
 const leftRole = ({ role }: Sketch): Sketch['role'] => (role === 'inner' || role === 'octave' || role === 'chord' ? 'single' : role);
 
-/** The lower octave note, or the lowest inner note, so many semitones lower; devices that lift the right hand leave the left where it is. */
-function below(sketch: Sketch, semitones: number): readonly ShapeNote[] {
+/** The lower octave note, or the lowest inner note, an octave lower. */
+function below(sketch: Sketch): readonly ShapeNote[] {
   const [lowest] = sketch.notes;
-  return lowest ? [{ pitch: lowest.pitch - sketch.lift - semitones, degree: lowest.degree }] : [];
+  return lowest ? [{ pitch: lowest.pitch - 12, degree: lowest.degree }] : [];
 }
 
-const shifted = (notes: readonly ShapeNote[], semitones: number): readonly ShapeNote[] =>
+const lowered = (notes: readonly ShapeNote[], semitones: number): readonly ShapeNote[] =>
   notes.map((note) => ({ pitch: note.pitch - semitones, degree: note.degree }));
 
-/** The chord tone nearest to a tenth below the octave line; under inner notes the same note as in `double`. */
-function tenthBelow(sketch: Sketch): readonly ShapeNote[] {
-  const chord = sketch.planned.span.chord;
-  if (!chord || sketch.role === 'inner' || sketch.role === 'approach') return below(sketch, 12);
-  const line = sketch.octave.pitch - sketch.lift;
-  const root = line - degreeSemitones[sketch.octave.degree];
-  const choices = chord.tones.flatMap(({ degree, semitones }) =>
-    [13, 14, 15, 16, 17, 18].filter((gap) => mod12(line - gap - root - semitones) === 0).map((gap) => ({ gap, degree })),
-  );
-  choices.sort((a, b) => Math.abs(a.gap - 15.4) - Math.abs(b.gap - 15.4));
-  const [best] = choices;
-  return best ? [{ pitch: line - best.gap, degree: best.degree }] : below(sketch, 12);
+/** The octave device lifts the right hand alone, so the left hand plays from the figure as it was; half steps out move both hands. */
+function unlifted(sketch: Sketch): Sketch {
+  const octaves = Math.floor(sketch.lift / 12) * 12;
+  if (octaves === 0) return sketch;
+  const lift = sketch.lift - octaves;
+  return {
+    ...sketch,
+    lift,
+    device: lift === 0 ? null : 'half-step-out',
+    notes: lowered(sketch.notes, octaves),
+    octave: { ...sketch.octave, pitch: sketch.octave.pitch - octaves },
+  };
 }
 
-/** A bass note struck by the left hand. */
-const asPiano = (stroke: BassStroke): PianoStroke => ({ ...stroke, role: stroke.role === 'approach' ? 'approach' : 'single' });
+/**
+ * What a hand that does not reach an octave plays instead: the thumb line with the highest inner note within a sixth above it, or the
+ * line alone. Wider stretches play the notes as they are.
+ */
+function withinStretch(notes: readonly ShapeNote[], sketch: Sketch, stretch: Stretch): readonly ShapeNote[] {
+  if (stretch !== 'less than an octave') return notes;
+  const [low] = notes;
+  if (!low) return notes;
+  const near = notes.filter(({ pitch }) => pitch - low.pitch <= SMALL_HAND);
+  if (sketch.role !== 'octave') return near;
+  const chord = sketch.planned.span.chord;
+  const above = chord?.tones
+    .map(({ semitones, degree }) => ({ gap: mod12(semitones - degreeSemitones[low.degree]), degree }))
+    .filter(({ gap }) => gap >= 3 && gap <= SMALL_HAND)
+    .sort((a, b) => a.gap - b.gap)[0];
+  return above ? [low, { pitch: low.pitch + above.gap, degree: above.degree }] : [low];
+}
+
+/** A major sixth: what fits under a hand that does not reach an octave (common practice, no source). */
+const SMALL_HAND = 9;
+
+/** A bass note struck by the left hand, an octave up where the instrument does not go down to it. */
+function asPiano(stroke: BassStroke, lowest: number): PianoStroke {
+  const role = stroke.role === 'approach' ? ('approach' as const) : ('single' as const);
+  const [midi = 0] = stroke.midi;
+  if (midi >= lowest) return { ...stroke, role };
+  return {
+    ...stroke,
+    role,
+    midi: [midi + 12],
+    names: stroke.names.map((name) => name.replace(/\d+$/, (octave) => String(Number(octave) + 1))),
+  };
+}

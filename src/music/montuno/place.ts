@@ -1,4 +1,4 @@
-import type { Hands } from '../../vocabulary';
+import type { Compass, Hands } from '../../vocabulary';
 import { WIDE_FROM } from './hands';
 
 /** Where the lower octave notes of a figure are best heard, on average (60 to 76 is usual, 67 to 79 in a loud band: common practice, no source). */
@@ -7,21 +7,32 @@ const MIDDLE = 68.5;
 const LOWEST = 58;
 const HIGHEST = 82;
 
+/** Lowest and highest key of an instrument, MIDI: makers' usual ranges (49 and 61 keys from C2, 76 from E1, 88 from A0; common practice, no source). */
+export const KEYBOARDS: Readonly<Record<Compass, { readonly from: number; readonly to: number }>> = {
+  49: { from: 36, to: 84 },
+  61: { from: 36, to: 96 },
+  76: { from: 28, to: 103 },
+  88: { from: 21, to: 108 },
+};
+
 /**
  * The MIDI note of pitch 0: the whole figure is placed once, by whole octaves, so that its octave line lies nearest to the middle
- * of the range, or above G4 where the left hand plays two octaves below.
+ * of the range, or above G4 where the left hand plays two octaves below, and on the keys of the instrument.
  */
-export function octaveFor(line: readonly number[], tonicPc: number, hands: Hands): number {
+export function octaveFor(line: readonly number[], tonicPc: number, hands: Hands, compass: Compass): number {
   if (line.length === 0) return 60 + tonicPc;
   const mean = line.reduce((sum, pitch) => sum + pitch, 0) / line.length;
-  const lowest = Math.min(...bounded(line));
-  const highest = Math.max(...bounded(line));
+  // Spreading a very long list into Math.min would overflow the stack; a line repeats few pitches.
+  const pitches = [...new Set(line)];
+  const lowest = Math.min(...pitches);
+  const highest = Math.max(...pitches);
   const from = hands === 'wide' ? WIDE_FROM : LOWEST;
+  const top = Math.min(HIGHEST, KEYBOARDS[compass].to - 12);
   const choices = [48, 60, 72].map((octave) => octave + tonicPc);
   const cost = (tonic: number): number =>
-    Math.abs(tonic + mean - MIDDLE) + 4 * Math.max(0, from - tonic - lowest) + 4 * Math.max(0, tonic + highest - HIGHEST);
+    Math.abs(tonic + mean - MIDDLE) +
+    4 * Math.max(0, from - tonic - lowest) +
+    4 * Math.max(0, tonic + highest - top) +
+    (tonic + highest + 12 > KEYBOARDS[compass].to ? 100 : 0);
   return choices.reduce((best, tonic) => (cost(tonic) < cost(best) ? tonic : best));
 }
-
-/** Spreading a very long list into Math.min would overflow the stack; a line repeats few pitches. */
-const bounded = (line: readonly number[]): readonly number[] => [...new Set(line)];

@@ -1,11 +1,17 @@
-import { type Side, TICKS_PER_STEP } from '../../vocabulary';
+import { type Device, type Level, type Side, TICKS_PER_STEP } from '../../vocabulary';
 import { sideOfStep, sideSteps, stepInSide } from '../harmony/bar-steps';
 import { pianoLead } from '../harmony/lead';
 import { barAt, type HarmonicTimeline, type HarmonyBar, type HarmonySpan, spanAt } from '../harmony/timeline';
-import { type Cell, cell, type Pattern } from './cells';
+import { levelRow } from './levels';
+import type { Pattern } from './patterns';
 
-/** What a planned stroke is to be: `O` octave, `i` inner notes, `c` both, `a` approach into the next octave. */
-export type CellRole = 'O' | 'i' | 'c' | 'a';
+/**
+ * What a planned stroke is to be: `O` octave, `i` inner notes, `c` both, `a` approach into the next octave, `s` the lower octave
+ * note alone, `l` `m` `h` `t` the hand's notes one by one from the lowest to the top.
+ */
+export type CellRole = 'O' | 'i' | 'c' | 'a' | 's' | 'l' | 'm' | 'h' | 't';
+const ROLES = 'Oicaslmht';
+const isRole = (letter: string | undefined): letter is CellRole => letter !== undefined && letter !== '' && ROLES.includes(letter);
 
 /** A stroke before it has pitches: where, which role, whose chord. */
 export interface PlannedStroke {
@@ -21,32 +27,37 @@ export interface PlannedStroke {
   readonly hit: boolean;
   /** True when it rings to the next stroke instead of being short. */
   readonly rings: boolean;
+  readonly level: Level;
+  /** Louder or softer than usual, in velocity steps. */
+  readonly loudness: number;
+  /** True when the bar's pattern makes a tune of octaves. */
+  readonly riff: boolean;
+  /** The device that added it, or null. */
+  readonly device: Device | null;
 }
 
-/** Which pattern a bar uses; bars of one section may open with another 2-side cell. */
-export type PatternOf = (bar: HarmonyBar) => { readonly pattern: Pattern; readonly opening: boolean };
-
-/** True when every chord of a half bar or longer must sound even where the cell leaves it out (level 1). */
-export interface PlanOptions {
-  readonly patternOf: PatternOf;
-  readonly everyChord: boolean;
+/** What is played in a bar: its pattern, whether the pattern's opening cell stands here, and how busy it is. */
+export interface BarPlan {
+  readonly pattern: Pattern;
+  readonly opening: boolean;
+  readonly level: Level;
+  readonly loudness: number;
+  readonly devices: readonly Device[];
 }
+export type PlanOf = (bar: HarmonyBar) => BarPlan;
 
 /** The strokes of a figure over a timeline, in order: rhythm, roles and harmony, no pitches. */
-export function planStrokes(timeline: HarmonicTimeline, options: PlanOptions): PlannedStroke[] {
+export function planStrokes(timeline: HarmonicTimeline, planOf: PlanOf): PlannedStroke[] {
   const pushed = pushTicks(timeline);
   const planned: PlannedStroke[] = [];
   for (const bar of timeline.bars) {
     if (bar.playing !== 'band') continue;
-    const steps =
-      bar.hits.length > 0
-        ? hitSteps(bar)
-        : [...cellSteps(bar, options), ...(options.everyChord ? missingChords(timeline, bar, options) : [])];
-    for (const place of steps.sort((a, b) => a.step - b.step)) {
-      const tick = bar.tick + place.step * TICKS_PER_STEP;
+    const plan = planOf(bar);
+    for (const place of placesIn(timeline, bar, plan)) {
+      const tick = bar.tick + place.step * TICKS_PER_STEP + place.later;
       // A push takes the place of the beat it anticipates, and of any stroke of the cell in its own place.
       if (pushed.has(tick) || pushed.has(tick - TICKS_PER_STEP)) continue;
-      const stroke = withHarmony(timeline, bar, tick, place);
+      const stroke = withHarmony(timeline, bar, tick, place, plan);
       if (stroke) planned.push(stroke);
     }
   }
@@ -54,46 +65,95 @@ export function planStrokes(timeline: HarmonicTimeline, options: PlanOptions): P
     const bar = barAt(timeline, tick);
     if (!bar) continue;
     const step = (tick - bar.tick) / TICKS_PER_STEP;
-    planned.push({ tick, bar, step, side: sideOfStep(bar, step), role: 'c', span, leadTicks: 240, hit: true, rings: true });
+    const { level, loudness } = planOf(bar);
+    planned.push({
+      tick,
+      bar,
+      step,
+      side: sideOfStep(bar, step),
+      role: 'c',
+      span,
+      leadTicks: 240,
+      hit: true,
+      rings: true,
+      level,
+      loudness,
+      riff: false,
+      device: null,
+    });
   }
   return planned.sort((a, b) => a.tick - b.tick);
 }
 
 interface Place {
   readonly step: number;
+  /** Ticks after the step: 120 for the second of two sixteenths. */
+  readonly later: number;
   readonly role: CellRole;
   readonly endsOnFour: boolean;
   readonly hit: boolean;
   readonly held: boolean;
+  readonly device: Device | null;
 }
 
-function cellSteps(bar: HarmonyBar, { patternOf }: PlanOptions): Place[] {
-  const { pattern, opening } = patternOf(bar);
+const place = (step: number, role: CellRole, more: Partial<Place> = {}): Place => ({
+  step,
+  role,
+  later: 0,
+  endsOnFour: false,
+  hit: false,
+  held: false,
+  device: null,
+  ...more,
+});
+
+function placesIn(timeline: HarmonicTimeline, bar: HarmonyBar, plan: BarPlan): Place[] {
+  if (bar.hits.length > 0) return bar.hits.map(({ step, held }) => place(step, 'c', { hit: true, held }));
+  const cell = cellPlaces(bar, plan);
+  const places = [
+    ...cell,
+    ...(levelRow(plan.level).everyChord ? missingChords(timeline, bar, plan, cell) : []),
+    ...addedBy(bar, cell, plan.devices),
+  ];
+  return places.sort((a, b) => a.step - b.step || a.later - b.later);
+}
+
+function cellPlaces(bar: HarmonyBar, { pattern, opening }: BarPlan): Place[] {
   const half = sideSteps(bar);
   const places: Place[] = [];
   for (let step = 0; step * TICKS_PER_STEP < bar.ticks; step++) {
-    const side = sideOfStep(bar, step);
-    const row: Cell = cell(side === 3 ? pattern.three : opening && pattern.opening ? pattern.opening : pattern.two);
+    const row = sideOfStep(bar, step) === 3 ? pattern.three : opening && pattern.opening ? pattern.opening : pattern.two;
     const at = stepInSide(bar, step);
     const role = row.roles[at];
-    if (role === 'O' || role === 'i' || role === 'c' || role === 'a')
-      places.push({ step, role, endsOnFour: at === 6 && half === 8 && row.roles[7] === '.', hit: false, held: false });
+    if (isRole(role)) places.push(place(step, role, { endsOnFour: at === 6 && half === 8 && row.roles[7] === '.' }));
   }
   return places;
 }
 
-function hitSteps(bar: HarmonyBar): Place[] {
-  return bar.hits.map(({ step, held }) => ({ step, role: 'c', endsOnFour: false, hit: true, held }));
+/**
+ * Strokes that devices add. An extra note fills beat 3 of the 3-side, where it speaks for the right side; double notes put two
+ * sixteenths in place of an inner eighth of the 2-side, once in two cycles (from memory).
+ */
+function addedBy(bar: HarmonyBar, cell: readonly Place[], devices: readonly Device[]): Place[] {
+  if (sideSteps(bar) !== 8 || bar.kind !== 'groove') return [];
+  const added: Place[] = [];
+  if (devices.includes('extra-note') && bar.side === 3 && bar.cycleStep % 8 === 0 && !cell.some(({ step }) => step === 4))
+    added.push(place(4, 'i', { device: 'extra-note' }));
+  const cycle = Math.floor(bar.tick / (1920 * 2));
+  if (devices.includes('double-notes') && bar.side === 2 && cycle % 2 === 1) {
+    const inner = cell
+      .filter(({ role, step }) => role === 'i' && !cell.some((other) => other.step === step + 1 && other.role === 'i'))
+      .at(-1);
+    if (inner) added.push(place(inner.step, 'i', { later: 120, device: 'double-notes' }));
+  }
+  return added;
 }
 
-/** Strokes that level 1 adds so that a chord of a half bar or longer sounds: an eighth before it, or on it at the start of the bar. */
-function missingChords(timeline: HarmonicTimeline, bar: HarmonyBar, options: PlanOptions): Place[] {
-  const planned = [...cellSteps(bar, options)];
+/** Strokes added so that a chord of a half bar or longer sounds: an eighth before it. */
+function missingChords(timeline: HarmonicTimeline, bar: HarmonyBar, plan: BarPlan, cell: readonly Place[]): Place[] {
+  if (bar.chords.length < 2) return [];
   const sounds = (span: HarmonySpan) =>
-    planned.some((place) => {
-      const stroke = withHarmony(timeline, bar, bar.tick + place.step * TICKS_PER_STEP, place);
-      return stroke?.span === span;
-    });
+    cell.some((own) => withHarmony(timeline, bar, bar.tick + own.step * TICKS_PER_STEP, own, plan)?.span === span);
   const added: Place[] = [];
   for (const written of bar.chords) {
     const span = spanAt(timeline, written.tick);
@@ -101,27 +161,31 @@ function missingChords(timeline: HarmonicTimeline, bar: HarmonyBar, options: Pla
     if (Math.min(span.end, bar.tick + bar.ticks) - written.tick < bar.ticks / 2 && span.end - written.tick < 960) continue;
     if (sounds(span)) continue;
     const step = (written.tick - bar.tick) / TICKS_PER_STEP - 1;
-    if (!planned.some((place) => place.step === step)) added.push({ step, role: 'c', endsOnFour: false, hit: false, held: false });
+    if (!cell.some((own) => own.step === step)) added.push(place(step, 'c'));
   }
   return added;
 }
 
-function withHarmony(timeline: HarmonicTimeline, bar: HarmonyBar, tick: number, place: Place): PlannedStroke | undefined {
+function withHarmony(timeline: HarmonicTimeline, bar: HarmonyBar, tick: number, at: Place, plan: BarPlan): PlannedStroke | undefined {
   const half = sideSteps(bar);
-  const offbeat = half === 8 ? place.step % 2 === 1 : place.step % 3 === 2;
-  const lead = pianoLead(timeline, tick, { offbeat, endsOnFour: place.endsOnFour });
+  const offbeat = half === 8 ? at.step % 2 === 1 : at.step % 3 === 2;
+  const lead = pianoLead(timeline, tick - at.later, { offbeat, endsOnFour: at.endsOnFour });
   if (!lead?.span.chord) return undefined;
-  const last = half === 8 ? place.step === 7 : place.step === 5;
+  const last = half === 8 ? at.step === 7 : at.step === 5;
   return {
     tick,
     bar,
-    step: place.step,
-    side: sideOfStep(bar, place.step),
-    role: place.role,
+    step: at.step,
+    side: sideOfStep(bar, at.step),
+    role: at.role,
     span: lead.span,
     leadTicks: lead.ticks,
-    hit: place.hit,
-    rings: place.held || (!place.hit && (lead.ticks > 0 || last || place.endsOnFour)),
+    hit: at.hit,
+    rings: at.held || (!at.hit && (lead.ticks > 0 || last || at.endsOnFour)),
+    level: plan.level,
+    loudness: plan.loudness,
+    riff: plan.pattern.riff === true,
+    device: at.device,
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Colour, Degree } from '../../vocabulary';
 import type { AdmittedTone, AdmittedTones } from '../harmony/admitted-tones';
-import type { LinePull } from '../harmony/lines';
+import type { LinePull } from '../harmony/plan-lines';
 import { degreeSemitones, mod12 } from '../pitch/spell';
 import { COSTS, innerDegreeCost, octaveDegreeCost } from './costs';
 

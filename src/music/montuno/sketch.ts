@@ -1,8 +1,9 @@
 import type { Degree, Device, LineName, PianoRole, StrokeReason } from '../../vocabulary';
 import { diatonicPcs } from '../pitch/key';
 import { mod12 } from '../pitch/spell';
+import { levelRow } from './levels';
 import type { PlannedStroke } from './plan';
-import type { ShapeNote } from './shapes';
+import type { Shape, ShapeNote } from './shapes';
 import type { HandPosition } from './voice-leading';
 
 /** A stroke with pitches counted from the tonic, before the figure is placed on the keyboard. */
@@ -18,6 +19,10 @@ export interface Sketch {
   /** Semitones by which a device moved it. */
   readonly lift: number;
   readonly fallback: StrokeReason['fallback'];
+  /** Written length set by hand, in ticks. */
+  readonly lengthTicks?: number;
+  /** True when its pitch or place was set by hand. */
+  readonly edited?: boolean;
 }
 
 /** Sketches of all planned strokes, in order. Approach strokes are left without a target only when nothing follows; they are dropped then. */
@@ -47,7 +52,14 @@ export function sketchStrokes(
 }
 
 function fromShape(planned: PlannedStroke, { shape, pull, span }: HandPosition): Sketch {
-  const common = { planned, octave: shape.octave, line: pull?.row.line ?? ('guide' as const), device: null, lift: 0 };
+  const common = {
+    planned,
+    octave: shape.octave,
+    line: pull?.row.line ?? ('guide' as const),
+    device: planned.device,
+    lift: 0,
+    fallback: null,
+  };
   const power = span.chord?.family === 'power';
   const octaves = [shape.octave, above(shape.octave)];
   if (planned.role === 'c') {
@@ -58,28 +70,40 @@ function fromShape(planned: PlannedStroke, { shape, pull, span }: HandPosition):
       fallback: shape.inner.length === 0 ? thin(power) : null,
     };
   }
-  if (planned.role === 'O' || shape.inner.length === 0) {
+  if (planned.role === 'O' || (planned.role === 'i' && shape.inner.length === 0)) {
     return { ...common, role: 'octave', notes: octaves, fallback: planned.role === 'i' ? thin(power) : null };
   }
-  return { ...common, role: 'inner', notes: shape.inner, fallback: null };
+  if (planned.role === 'i') return { ...common, role: 'inner', notes: shape.inner };
+  return { ...common, role: 'single', notes: [singleNote(planned.role, shape)] };
+}
+
+/** One note of the hand: the lowest, the inner ones, the top. */
+function singleNote(role: PlannedStroke['role'], shape: Shape): ShapeNote {
+  if (role === 't') return above(shape.octave);
+  if (role === 'm') return shape.inner[0] ?? shape.octave;
+  if (role === 'h') return shape.inner.at(-1) ?? above(shape.octave);
+  return shape.octave;
 }
 
 const thin = (power: boolean): StrokeReason['fallback'] => (power ? 'power chord' : 'no inner note fits');
 const above = (note: ShapeNote): ShapeNote => ({ pitch: note.pitch + 12, degree: note.degree });
 
 /**
- * The pickup on 4: an octave a step above or below the octave it leads into. Steps of the key come first, then chord tones of
- * the chord that still sounds, then the side from which the line has not just come (common practice, no source).
+ * The pickup on 4: an octave a step above or below the octave it leads into. Steps of the key come first (half steps outside it
+ * where the level is chromatic), then chord tones of the chord that still sounds, then the side from which the line has not just
+ * come (common practice, no source).
  */
 function approach(planned: PlannedStroke, target: Sketch, before: Sketch | undefined, tonicPc: number): Sketch {
   const goal = target.octave.pitch;
+  const chromatic = levelRow(planned.level).approach === 'chromatic';
   const scale = diatonicPcs(planned.span.key);
   const root = planned.span.chord?.rootPc ?? 0;
   const tones = new Set((planned.span.chord?.tones ?? []).map((tone) => tone.pc));
   const cost = (pitch: number): number => {
     const pc = mod12(pitch + tonicPc);
     let points = 0;
-    if (!scale.has(pc)) points += 6;
+    if (chromatic ? Math.abs(pitch - goal) !== 1 : !scale.has(pc)) points += 6;
+    if (chromatic && scale.has(pc)) points += 2;
     if (!tones.has(pc)) points += 2;
     if (Math.abs(pitch - goal) === 2) points += 1;
     if (before && pitch === before.octave.pitch) points += 3;

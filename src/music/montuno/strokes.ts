@@ -24,11 +24,9 @@ export interface Placing {
   readonly tonicMidi: number;
   readonly timeline: HarmonicTimeline;
   readonly claveKind: ClaveKind;
-}
-
-/** The right hand's strokes. */
-export function rightHand(sketches: readonly Sketch[], placing: Placing): PianoStroke[] {
-  return strokesOf(sketches, placing, (sketch) => sketch.notes);
+  /** Lowest and highest key of the instrument, MIDI; notes beyond them are left out. */
+  readonly lowest: number;
+  readonly highest: number;
 }
 
 /** Strokes of a hand that plays `notesOf` each sketch; a sketch that gives no notes is left out. */
@@ -43,21 +41,24 @@ export function strokesOf(
   const closing = placing.timeline.closed ? [...sketches].reverse().find(isLine) : undefined;
   if (closing) line = { sketch: closing, name: nameOf(closing, closing.octave, placing) };
   return sketches.flatMap((sketch, index): PianoStroke[] => {
-    const notes = notesOf(sketch);
+    const notes = notesOf(sketch).filter(
+      ({ pitch }) => placing.tonicMidi + pitch >= placing.lowest && placing.tonicMidi + pitch <= placing.highest,
+    );
     const move = isLine(sketch) && line ? moveFrom(line, sketch) : null;
     if (isLine(sketch)) line = { sketch, name: nameOf(sketch, sketch.octave, placing) };
     if (notes.length === 0) return [];
     const { planned } = sketch;
     const midi = notes.map((note) => placing.tonicMidi + note.pitch);
-    const durationTicks = lengths[index] ?? TICKS_PER_STEP;
+    const durationTicks = sketch.lengthTicks ?? lengths[index] ?? TICKS_PER_STEP;
     return [
       {
         tick: planned.tick,
         durationTicks,
-        soundingTicks: rings(planned) ? durationTicks - GAP_TICKS : Math.min(SHORT_TICKS, durationTicks),
+        soundingTicks:
+          rings(planned) || sketch.lengthTicks !== undefined ? durationTicks - GAP_TICKS : Math.min(SHORT_TICKS, durationTicks),
         midi,
         names: notes.map((note, at) => spellMidi(midi[at] ?? 0, nameOf(sketch, note, placing))),
-        velocity: VELOCITY[sketch.role] + (accented(planned) ? ACCENT : 0),
+        velocity: Math.max(1, Math.min(127, VELOCITY[sketch.role] + (accented(planned) ? ACCENT : 0) + planned.loudness)),
         role: roleOf(sketch),
         chord: planned.span.symbol,
         degrees: notes.map((note) => note.degree),

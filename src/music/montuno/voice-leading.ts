@@ -1,7 +1,7 @@
 import type { Colour } from '../../vocabulary';
 import { admittedTones } from '../harmony/admitted-tones';
 import { cheapestPath } from '../harmony/cheapest-path';
-import type { LinePull, PullAt } from '../harmony/lines';
+import type { LinePull, PullAt } from '../harmony/plan-lines';
 import type { HarmonicTimeline, HarmonySpan } from '../harmony/timeline';
 import { mod12, pcOf } from '../pitch/spell';
 import { COSTS } from './costs';

@@ -1,5 +1,6 @@
-import type { Colour } from '../../vocabulary';
+import type { Colour, Level } from '../../vocabulary';
 import type { BassFeel } from '../bass/patterns';
+import { NEUTRAL_PATTERN, type Pattern, pattern, SAFE_PATTERN } from '../montuno/patterns';
 
 /** How a style is accompanied. Adding a style is adding a row. */
 export interface StyleRow {
@@ -11,8 +12,34 @@ export interface StyleRow {
   readonly tempo: { readonly from: number; readonly to: number; readonly usual: number };
   /** False for rhythms that are not built on this clave: they get a notice and one safe accompaniment. */
   readonly onClave: boolean;
+  /** Patterns of its own, by level; levels without one play the montuno patterns of that level. */
+  readonly piano: Readonly<Partial<Record<Level, readonly Pattern[]>>>;
+  /** Whether its piano takes chords early: always, as the player likes, or not by habit. */
+  readonly anticipation: 'always' | 'optional' | 'seldom';
   readonly evidence: string;
 }
+
+const STABS = [pattern('off the beat', 'C2', 'C3'), NEUTRAL_PATTERN];
+const ARPEGGIO = [pattern('arpeggio', 'G2', 'G3'), NEUTRAL_PATTERN];
+const BROKEN = [pattern('broken eighths', 'E2', 'E3'), pattern('chord and broken notes', 'L2', 'L3')];
+const ON_THE_BELL = [pattern('on the bell', 'U2', 'U3'), pattern('chords on the clave', 'T2', 'T3')];
+const ALL_LEVELS: readonly Level[] = [1, 2, 3, 4, 5, 6];
+const atAll = (patterns: readonly Pattern[]): StyleRow['piano'] => Object.fromEntries(ALL_LEVELS.map((level) => [level, patterns]));
+/** Piano parts of styles that do not use the standard montuno at every level (common practice, no source; the guajira arpeggio is unverified). */
+const PIANO = {
+  'cha-cha-cha': { 1: STABS, 2: STABS, 3: [NEUTRAL_PATTERN] },
+  guajira: { 1: ARPEGGIO, 2: ARPEGGIO },
+  bolero: { 1: [...BROKEN].reverse(), 2: BROKEN, 3: BROKEN },
+  'bolero-son': { 1: [...BROKEN].reverse(), 2: BROKEN },
+  danzon: { 1: STABS, 2: STABS },
+  'latin jazz': { 1: [pattern('behind a soloist', 'A5', 'B6'), pattern('behind a soloist', 'A5', 'B7'), pattern('sparse', 'A6', 'B6')] },
+  bembe: atAll(ON_THE_BELL),
+} satisfies Readonly<Record<string, StyleRow['piano']>>;
+const pianoOf = (name: string): StyleRow['piano'] => (name in PIANO ? PIANO[name as keyof typeof PIANO] : {});
+const SELDOM = ['bolero', 'guajira', 'bolero-son'];
+const OPTIONAL = ['cha-cha-cha', 'danzon', 'bembe'];
+const anticipationOf = (name: string): StyleRow['anticipation'] =>
+  SELDOM.includes(name) ? 'seldom' : OPTIONAL.includes(name) ? 'optional' : 'always';
 
 const MEMORY = 'tempo from memory';
 const onClave = (name: string, bass: BassFeel, colour: Colour, from: number, to: number, usual: number, evidence = MEMORY): StyleRow => ({
@@ -21,6 +48,8 @@ const onClave = (name: string, bass: BassFeel, colour: Colour, from: number, to:
   colour,
   tempo: { from, to, usual },
   onClave: true,
+  piano: pianoOf(name),
+  anticipation: anticipationOf(name),
   evidence,
 });
 const outside = (name: string, from: number, to: number, usual: number): StyleRow => ({
@@ -29,6 +58,8 @@ const outside = (name: string, from: number, to: number, usual: number): StyleRo
   colour: 'plain',
   tempo: { from, to, usual },
   onClave: false,
+  piano: atAll([SAFE_PATTERN]),
+  anticipation: 'seldom',
   evidence: MEMORY,
 });
 

@@ -1,0 +1,133 @@
+import type { Degree } from '../../vocabulary';
+import type { Chord, ChordFamily } from '../chord/chord';
+import { diatonicPcs } from '../pitch/key';
+import { mod12, pcOf } from '../pitch/spell';
+import { LINES, type LineRow } from './lines';
+import { barAt, type HarmonicTimeline, type HarmonyBar, type HarmonySpan } from './timeline';
+
+/** What a line asks of the hand over part of a chord. */
+export interface LinePull {
+  readonly row: LineRow;
+  readonly degree: Degree;
+  /** Which note of the line it is, from 0: strokes of one chord with different indexes belong to different hand positions. */
+  readonly index: number;
+}
+
+/** The pull of a line on a stroke: the span whose chord it takes, and the tick from which that chord counts for it. */
+export type PullAt = (span: HarmonySpan, harmonicTick: number) => LinePull | undefined;
+
+/**
+ * Chooses a row for every chord: dance loops first, then cadences, then held chords; `choice` goes through the rows that apply
+ * to the same held chord. Chords without a row follow the guide tones by the search alone.
+ */
+export function planLines(
+  timeline: HarmonicTimeline,
+  options: {
+    readonly movingIn: (bar: HarmonyBar) => boolean;
+    readonly choice: number;
+    readonly halfBarTicks: number;
+    readonly loops: boolean;
+  },
+): PullAt {
+  const chosen = new Map<HarmonySpan, { readonly row: LineRow; readonly degrees: readonly Degree[]; readonly unit: number }>();
+  const sounding = timeline.spans.filter((span) => span.chord);
+  const at = (index: number): HarmonySpan | undefined => (timeline.closed ? sounding[index % sounding.length] : sounding[index]);
+  if (options.loops) for (const row of LINES) if (row.when.kind === 'loop') matchLoop(row, row.when.chords, sounding, at, chosen);
+  sounding.forEach((span, index) => {
+    const halves = Math.round((span.end - span.tick) / options.halfBarTicks);
+    const bar = barAt(timeline, span.tick);
+    const moving = bar !== undefined && options.movingIn(bar);
+    const held = LINES.filter(
+      (row) =>
+        (moving || row.at === 'always') && applies(row, span, at(index + 1), at(index + sounding.length - 1), halves, sounding.length),
+    );
+    const row = held[options.choice % Math.max(held.length, 1)];
+    if (!row || (chosen.has(span) && (row.at === 'always' || halves < 4))) return;
+    const unit = halves >= 8 && row.degrees.length <= 4 ? 2 * options.halfBarTicks : options.halfBarTicks;
+    chosen.set(span, { row, unit, degrees: row.when.kind === 'to dominant' && halves < 4 ? ['1', 'b7'] : row.degrees });
+  });
+  return (span, harmonicTick) => {
+    const plan = chosen.get(span);
+    if (!plan) return undefined;
+    const index = Math.max(0, Math.floor((harmonicTick - span.tick) / plan.unit));
+    const degree = plan.degrees[index % plan.degrees.length];
+    return degree ? { row: plan.row, degree, index } : undefined;
+  };
+}
+
+type Chosen = Map<HarmonySpan, { readonly row: LineRow; readonly degrees: readonly Degree[]; readonly unit: number }>;
+
+function matchLoop(
+  row: LineRow,
+  wanted: readonly { readonly aboveTonic: number; readonly families: readonly ChordFamily[] }[],
+  sounding: readonly HarmonySpan[],
+  at: (index: number) => HarmonySpan | undefined,
+  chosen: Chosen,
+): void {
+  sounding.forEach((_, start) => {
+    const spans = wanted.map((__, offset) => at(start + offset));
+    if (new Set(spans).size !== wanted.length) return;
+    const fits = spans.every((span, offset) => {
+      const want = wanted[offset];
+      if (!span?.chord || !want || chosen.has(span)) return false;
+      return mod12(span.chord.rootPc - pcOf(span.key.tonic)) === want.aboveTonic && want.families.includes(span.chord.family);
+    });
+    if (!fits) return;
+    spans.forEach((span, offset) => {
+      const degree = row.degrees[offset];
+      if (span && degree) chosen.set(span, { row, degrees: [degree], unit: Number.POSITIVE_INFINITY });
+    });
+  });
+}
+
+function applies(
+  row: LineRow,
+  span: HarmonySpan,
+  next: HarmonySpan | undefined,
+  before: HarmonySpan | undefined,
+  halves: number,
+  count: number,
+): boolean {
+  const chord = span.chord;
+  if (!chord) return false;
+  const { when } = row;
+  if (when.kind === 'held') {
+    if (halves < 4 || !when.families.includes(chord.family)) return false;
+    if (when.without?.some((degree) => has(chord, degree))) return false;
+    if (when.fourBars && halves < 8) return false;
+    // A minor chord with its sixth in the key, held as a mode of its own, takes the second as a tune note.
+    if (when.dorianOnly && !isDorian(span)) return false;
+    return !when.leadsUpFourth || (count > 1 && next?.chord?.rootPc === mod12(chord.rootPc + 5));
+  }
+  if (when.kind === 'to dominant') {
+    if (when.without?.some((degree) => has(chord, degree))) return false;
+    return (
+      halves >= 2 &&
+      count > 1 &&
+      when.families.includes(chord.family) &&
+      isDominant(next?.chord) &&
+      next?.chord?.rootPc === mod12(chord.rootPc + 5)
+    );
+  }
+  if (when.kind === 'two a bar by fifths') {
+    return (
+      halves === 1 &&
+      count > 1 &&
+      has(chord, 'b7') &&
+      next?.chord?.rootPc === mod12(chord.rootPc + 5) &&
+      before !== next &&
+      span.tick % 1920 === 0
+    );
+  }
+  return false;
+}
+
+const isDominant = (chord: Chord | null | undefined): boolean => chord?.family === 'dominant';
+const has = (chord: Chord, degree: Degree): boolean => chord.tones.some((tone) => tone.degree === degree);
+
+/** True for a minor seventh chord whose root is the second degree of its major key, or the tonic of a key that is written major there. */
+const isDorian = (span: HarmonySpan): boolean =>
+  span.chord !== null &&
+  has(span.chord, 'b7') &&
+  diatonicPcs(span.key).has(mod12(span.chord.rootPc + 9)) &&
+  diatonicPcs(span.key).has(mod12(span.chord.rootPc + 2));

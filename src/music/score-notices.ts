@@ -1,0 +1,66 @@
+import type { PianoStroke } from '../vocabulary';
+import type { Chart, ChartNotice, SoundingBar } from './chart/chart';
+import type { HarmonicTimeline } from './harmony/timeline';
+import { editFits, type FigureEdit } from './montuno/edits';
+import type { StyleRow } from './styles/styles';
+
+/** What an arrangement has to say beside the form's own notices: a tempo outside the style, a figure that had to bend, an edit that fits nowhere. */
+export function arrangeNotices(
+  timeline: HarmonicTimeline,
+  chart: Chart,
+  styleAt: (bar: SoundingBar) => StyleRow,
+  rightHand: readonly PianoStroke[],
+  edits: readonly FigureEdit[],
+): ChartNotice[] {
+  return [
+    ...tempoNotices(timeline, styleAt),
+    ...bendNotices(timeline, rightHand),
+    ...editNotices(timeline, rightHand, edits),
+    ...(chart.figure ? [] : []),
+  ];
+}
+
+/** Said once for each style whose usual range the tempo leaves. */
+function tempoNotices({ bars }: HarmonicTimeline, styleAt: (bar: SoundingBar) => StyleRow): ChartNotice[] {
+  const said = new Set<string>();
+  return bars.flatMap((bar): ChartNotice[] => {
+    const { name, tempo } = styleAt(bar);
+    if ((bar.tempo >= tempo.from && bar.tempo <= tempo.to) || said.has(name)) return [];
+    said.add(name);
+    return [
+      {
+        code: 'tempo outside style',
+        bar: bar.index,
+        section: bar.section,
+        detail: { style: name, tempo: bar.tempo, from: tempo.from, to: tempo.to },
+      },
+    ];
+  });
+}
+
+/** Where an own figure asked for inner notes that its chord cannot give. */
+function bendNotices({ bars }: HarmonicTimeline, rightHand: readonly PianoStroke[]): ChartNotice[] {
+  const own = bars.filter(({ figure }) => figure !== null);
+  return own.flatMap((bar): ChartNotice[] => {
+    const bent = rightHand.find(
+      (stroke) =>
+        stroke.tick >= bar.tick &&
+        stroke.tick < bar.tick + bar.ticks &&
+        (stroke.reason.fallback === 'power chord' || stroke.reason.fallback === 'no inner note fits'),
+    );
+    return bent
+      ? [{ code: 'figure bends', bar: bar.index, section: bar.section, detail: { chord: bent.chord, step: bent.reason.step } }]
+      : [];
+  });
+}
+
+function editNotices(timeline: HarmonicTimeline, rightHand: readonly PianoStroke[], edits: readonly FigureEdit[]): ChartNotice[] {
+  return edits.flatMap((edit): ChartNotice[] => {
+    const bar = timeline.bars.find(({ index }) => index === edit.bar);
+    const there = rightHand.some(({ tick }) => bar !== undefined && tick === bar.tick + edit.step * 240);
+    const done = edit.change === 'off' ? !there : edit.change === 'on' ? there || editFits(rightHand, edit, timeline) : there;
+    return done
+      ? []
+      : [{ code: 'edit out of place', bar: edit.bar, section: bar?.section ?? null, detail: { step: edit.step, change: edit.change } }];
+  });
+}
