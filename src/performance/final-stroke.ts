@@ -4,7 +4,8 @@ import type { DraftEvent } from './draft-event';
 
 /**
  * The last stroke of an ending, on the first tick after the last bar and held for `barTicks`: the piano's last chord
- * with its octave and the notes inside it, the bass on that chord's root, one stroke of clave, pulse and each drum.
+ * with its octave and the notes inside it, the bass on that chord's root, one stroke of clave, pulse and each
+ * drum that sounded in the last two bars.
  * Only the parts that occur in `sounding` take part. (Common practice, no source.)
  */
 export function finalStrokes(score: Score, sounding: readonly DraftEvent[], barTicks: number): DraftEvent[] {
@@ -36,7 +37,9 @@ export function finalStrokes(score: Score, sounding: readonly DraftEvent[], barT
     ...(plays('clave') ? [struck('clave', 'clave', 100)] : []),
     ...(plays('pulse') ? [struck('pulse', 'pulse high', 96)] : []),
     ...Object.entries(score.parts.percussion).flatMap(([instrument, strokes]) => {
-      const last = strokes.findLast(({ stroke }) => stroke === 'accent') ?? strokes.at(-1);
+      // Shells of a verse do not come back for the end of a coro.
+      const lately = strokes.filter((stroke) => stroke.tick >= tick - 2 * barTicks && stroke.stroke !== 'roll');
+      const last = lately.findLast(({ stroke }) => stroke === 'accent') ?? lately.at(-1);
       return last === undefined ? [] : [struck('percussion', `${instrument} ${last.stroke}`, 100)];
     }),
   ];

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { STROKES_BY_INSTRUMENT } from '../../src/music/percussion/percussion';
 import { blowsOf, percussionEvents, STROKE_VELOCITIES, strokeVelocity } from '../../src/performance/percussion-touch';
+import { perform } from '../../src/performance/perform';
+import { LOOP_SCORE } from '../layout/loop-score';
 
 const KINDS = [...new Set([...STROKES_BY_INSTRUMENT.values()].flat())];
 
@@ -37,5 +39,19 @@ describe('the touch of percussion', () => {
     const events = percussionEvents('timbales', [{ tick: 1440, stroke: 'roll' }], 240, 1700);
     expect(events.map(({ tick }) => tick)).toEqual([1440, 1500, 1560, 1620, 1680]);
     expect(events[0]).toMatchObject({ part: 'percussion', drum: 'timbales roll', midi: null, soundingTicks: 240, firstPassOnly: false });
+  });
+
+  it('ends with the drums of the last two bars, not with those of an earlier section', () => {
+    const percussion = {
+      cascara: [{ tick: 0, stroke: 'accent' }],
+      conga: [
+        { tick: 0, stroke: 'accent' },
+        { tick: LOOP_SCORE.toTick - 240, stroke: 'open' },
+      ],
+    };
+    const score = { ...LOOP_SCORE, parts: { ...LOOP_SCORE.parts, percussion } };
+    const { events } = perform(score, { sounding: { right: true, left: true }, pulse: 'halves', ending: true });
+    const last = events.filter(({ tick, part }) => tick === LOOP_SCORE.toTick && part === 'percussion');
+    expect(last.map(({ drum }) => drum)).toEqual(['conga open']);
   });
 });

@@ -27,6 +27,7 @@ export const PATTERN_IDS = [
   'maracas',
   'maracas on the beats',
 ] as const;
+/** The id of a pattern. */
 export type PatternId = (typeof PATTERN_IDS)[number];
 
 /** What is struck: the names of the percussion parts in a score, in its order. */
@@ -42,6 +43,7 @@ export const PERCUSSION_INSTRUMENTS = [
   'guiro',
   'maracas',
 ] as const;
+/** The name of a percussion part. */
 export type PercussionInstrument = (typeof PERCUSSION_INSTRUMENTS)[number];
 
 /** Who strikes it: one player has two hands, and a fill on one drum takes them from the others. */
