@@ -7,7 +7,6 @@ import { everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
 import { createWakeLock } from './device/wake-lock';
 import { DEMO_BOOK } from './music/chart/demo-book';
-import { readQuickLine } from './music/chart/quick-line';
 import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
 import { perform } from './performance/perform';
@@ -15,11 +14,14 @@ import { createDesk } from './state/desk';
 import { AppFrame } from './ui/app/AppFrame';
 import { assert } from './vocabulary';
 
+/** Fetched once the page stands; the first screen does without it. */
+const quickLine = () => import('./music/chart/quick-line');
+
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
   const desk = createDesk({
     stages: { readChart, arrange, perform },
-    readQuickLine,
+    readQuickLine: async (line) => (await quickLine()).readQuickLine(line),
     demos: DEMO_BOOK,
     storage: createStorage(browserStorageParts()),
     saver: createFileSaver(page),
@@ -54,9 +56,13 @@ async function start(page: Document): Promise<void> {
     if (now.transport.kind !== before.transport.kind) wakeLock.want(now.transport.kind !== 'stopped');
   });
 
-  // The player is fetched once the page stands, so that the first press on Play finds it.
-  if ('requestIdleCallback' in window) window.requestIdleCallback(() => void desk.warm(), { timeout: 1000 });
-  else setTimeout(() => void desk.warm(), 200);
+  // What the first press needs is fetched once the page stands.
+  const fetchNext = (): void => {
+    void desk.warm();
+    void quickLine();
+  };
+  if ('requestIdleCallback' in window) window.requestIdleCallback(fetchNext, { timeout: 1000 });
+  else setTimeout(fetchNext, 200);
 }
 
 void start(document);

@@ -29,7 +29,7 @@ const READING_MS = 200;
 export interface DeskPorts {
   readonly stages: Stages;
   /** Chart text for the quick line: four chords, or a loop and a key. */
-  readonly readQuickLine: (line: string) => Result<string, ChartFault>;
+  readonly readQuickLine: (line: string) => Promise<Result<string, ChartFault>>;
   readonly demos: readonly DemoChart[];
   readonly storage: Storage;
   readonly saver: FileSaver;
@@ -117,8 +117,8 @@ export function createDesk(ports: DeskPorts): Desk {
     if (tempo !== null) change({ kind: 'set', settings: { tempo } });
   };
 
-  const playQuick = (line: string): void => {
-    const reading = ports.readQuickLine(line);
+  const playQuick = async (line: string): Promise<void> => {
+    const reading = await ports.readQuickLine(line);
     store.setState({ quickFaults: reading.ok ? [] : reading.faults });
     if (!reading.ok) return;
     opener.putQuick(reading.value);
@@ -166,7 +166,7 @@ export function createDesk(ports: DeskPorts): Desk {
         void opener.open(command.chartId);
         break;
       case 'play quick':
-        playQuick(command.line);
+        void playQuick(command.line);
         break;
       case 'new chart':
         opener.newChart();

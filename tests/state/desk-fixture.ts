@@ -135,7 +135,7 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
   let clock = 1_000;
   const desk = createDesk({
     stages: { readChart, arrange, perform },
-    readQuickLine,
+    readQuickLine: async (line) => readQuickLine(line),
     demos: DEMO_BOOK,
     storage: device.tab(),
     saver,

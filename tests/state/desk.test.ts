@@ -142,6 +142,7 @@ describe('The desk', () => {
     expect(player.calls).toContain('play');
     const before = desk.desk.getState().music;
     desk.run({ kind: 'play quick', line: 'Gm7 H7' });
+    await turns();
     expect(desk.desk.getState().quickFaults.length).toBeGreaterThan(0);
     expect(desk.desk.getState().music).toBe(before);
   });

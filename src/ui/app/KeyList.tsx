@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
-import { SCREEN, SHORTCUT_WORDS } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN, SHORTCUT_WORDS } from '../../words/settings-screen';
 import { useDesk, useRun } from './desk-context';
 
 /** The list behind `?`: every key and what it does, and the switch that turns single keys off. */
@@ -27,10 +28,10 @@ export function KeyList(props: { readonly onClose: () => void }) {
           checked={on}
           onChange={(event) => run({ kind: 'prefer', preferences: { shortcuts: event.target.checked } })}
         />
-        {SCREEN.shortcutsOn}
+        {SETTINGS_SCREEN.shortcutsOn}
       </label>
       <button type="button" className="key" onClick={props.onClose}>
-        {SCREEN.close}
+        {SETTINGS_SCREEN.close}
       </button>
     </dialog>
   );

@@ -2,11 +2,11 @@ import { lazy, Suspense, useCallback, useMemo } from 'react';
 import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
 import { SCREEN } from '../../words/screen';
-import { whyStroke } from '../../words/why';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
 import { QuickLine } from './QuickLine';
 import { Shield } from './Shield';
+import { useWhy } from './use-why';
 
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
 
@@ -21,7 +21,8 @@ export function PractisePage() {
   const startBar = usePlaying((state) => state.startBar);
   const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
   const bars = music?.whole.bars;
-  const why = useCallback((stroke: Stroke) => (bars ? whyStroke(stroke, bars) : ''), [bars]);
+  const whyStroke = useWhy();
+  const why = useCallback((stroke: Stroke) => (bars ? whyStroke(stroke, bars) : ''), [bars, whyStroke]);
   const startAt = useCallback((bar: number) => run({ kind: 'start at bar', bar }), [run]);
   const sound = useCallback((stroke: Stroke) => run({ kind: 'sound', midi: stroke.midi, velocity: stroke.velocity }), [run]);
   const loopBars = useCallback((fromBar: number, toBar: number) => run({ kind: 'loop bars', loop: { fromBar, toBar } }), [run]);

@@ -1,6 +1,7 @@
 import { PARTS } from '../../state/parts';
 import { PLAIN_MIXES } from '../../state/settings';
 import { SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { usePanel } from '../app/use-panel';
 import { PartFader } from './PartFader';
@@ -18,14 +19,14 @@ export function BalancePanel(props: { readonly onClose: () => void }) {
       <div className="balance-head">
         <h2>{SCREEN.balance}</h2>
         <button type="button" className="key" onClick={onClose}>
-          {SCREEN.close}
+          {SETTINGS_SCREEN.close}
         </button>
       </div>
       <fieldset className="balance-mixes">
-        <legend>{SCREEN.mixesName}</legend>
+        <legend>{SETTINGS_SCREEN.mixesName}</legend>
         {PLAIN_MIXES.map((mix) => (
           <button key={mix} type="button" className="key" onClick={() => run({ kind: 'plain mix', mix })}>
-            {SCREEN.mixes[mix]}
+            {SETTINGS_SCREEN.mixes[mix]}
           </button>
         ))}
       </fieldset>
@@ -33,7 +34,7 @@ export function BalancePanel(props: { readonly onClose: () => void }) {
         <PartFader key={part} part={part} />
       ))}
       <label className="fader fader-whole">
-        <span className="fader-name">{SCREEN.ceiling}</span>
+        <span className="fader-name">{SETTINGS_SCREEN.ceiling}</span>
         <input
           type="range"
           min={0}
@@ -43,19 +44,19 @@ export function BalancePanel(props: { readonly onClose: () => void }) {
         />
       </label>
       <label className="fader fader-whole">
-        <span className="fader-name">{SCREEN.tuning}</span>
+        <span className="fader-name">{SETTINGS_SCREEN.tuning}</span>
         <input
           type="range"
           min={-50}
           max={50}
           value={tuning}
-          aria-valuetext={SCREEN.tuningValue(tuning)}
-          title={SCREEN.tuningHint}
+          aria-valuetext={SETTINGS_SCREEN.tuningValue(tuning)}
+          title={SETTINGS_SCREEN.tuningHint}
           onChange={(event) => run({ kind: 'prefer', preferences: { tuningCents: Number(event.target.value) } })}
         />
-        <output className="fader-value">{SCREEN.tuningValue(tuning)}</output>
+        <output className="fader-value">{SETTINGS_SCREEN.tuningValue(tuning)}</output>
       </label>
-      <p className="caution-line">{SCREEN.hearing}</p>
+      <p className="caution-line">{SETTINGS_SCREEN.hearing}</p>
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
-import { SCREEN, sectionWords } from '../../words/screen';
+import { CHART_SCREEN } from '../../words/chart-screen';
+import { sectionWords } from '../../words/screen';
 import { printedChord } from '../../words/spoken';
 
 /** A long form is drawn up to here; typing stays quick. */
@@ -15,11 +16,11 @@ export const BarsAsTheySound = memo(function BarsAsTheySound(props: {
   const { form } = props;
   const visits = form.visits.filter((visit) => visit.fromBar < DRAWN);
   return (
-    <section className="sounding" aria-label={SCREEN.asItSounds}>
+    <section className="sounding" aria-label={CHART_SCREEN.asItSounds}>
       {visits.map((visit) => (
         <VisitRows key={visit.fromBar} {...props} visit={visit} />
       ))}
-      {form.bars.length > DRAWN && <p className="caption">{SCREEN.moreBars(form.bars.length - DRAWN)}</p>}
+      {form.bars.length > DRAWN && <p className="caption">{CHART_SCREEN.moreBars(form.bars.length - DRAWN)}</p>}
     </section>
   );
 });
@@ -38,8 +39,8 @@ function VisitRows(props: {
     <div className={odd || visit.otherSide ? 'visit visit-turn' : 'visit'}>
       <h3>
         {visit.section} <span className="caption">{sectionWords({ bars: count, side: visit.side })}</span>
-        {odd && <span className="flag">{SCREEN.oddSection}</span>}
-        {visit.otherSide && <span className="flag">{SCREEN.otherSide(visit.side)}</span>}
+        {odd && <span className="flag">{CHART_SCREEN.oddSection}</span>}
+        {visit.otherSide && <span className="flag">{CHART_SCREEN.otherSide(visit.side)}</span>}
       </h3>
       <ol className="bars">
         {bars.map((bar) => (
@@ -48,7 +49,7 @@ function VisitRows(props: {
               type="button"
               className={`bar-cell ${bar.side === 2 ? 'panel-two' : 'panel-three'}`}
               aria-current={bar.index === cursor || undefined}
-              aria-label={`${SCREEN.bar(bar.index)}, ${bar.side}-side, ${barWords(bar)}`}
+              aria-label={`${CHART_SCREEN.bar(bar.index)}, ${bar.side}-side, ${barWords(bar)}`}
               onClick={() => onStartAt(bar.index)}
             >
               <span className="bar-chords">{barWords(bar)}</span>

@@ -1,5 +1,6 @@
 import { type RefObject, useId } from 'react';
-import { keepingWords, SCREEN } from '../../words/screen';
+import { CHART_SCREEN } from '../../words/chart-screen';
+import { keepingWords } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 
 /** The chart as text. Every keystroke is read; the text stays exactly as typed. */
@@ -10,17 +11,17 @@ export function ChartEditor({ field }: { readonly field: RefObject<HTMLTextAreaE
   const keeping = useDesk((state) => state.keeping);
   const id = useId();
   return (
-    <section className="editor" aria-label={SCREEN.chartText}>
+    <section className="editor" aria-label={CHART_SCREEN.chartText}>
       <div className="editor-head">
-        <label htmlFor={id}>{SCREEN.chartText}</label>
+        <label htmlFor={id}>{CHART_SCREEN.chartText}</label>
         <button type="button" className="key" onClick={() => run({ kind: 'new chart' })}>
-          {SCREEN.newChart}
+          {CHART_SCREEN.newChart}
         </button>
         <button type="button" className="key" onClick={() => run({ kind: 'save chart' })}>
-          {SCREEN.saveChart}
+          {CHART_SCREEN.saveChart}
         </button>
         <button type="button" className="key" onClick={() => run({ kind: 'save midi' })}>
-          {SCREEN.saveMidi}
+          {CHART_SCREEN.saveMidi}
         </button>
       </div>
       <textarea

@@ -1,4 +1,5 @@
 import { useCallback, useRef } from 'react';
+import { CHART_SCREEN } from '../../words/chart-screen';
 import { noticeSentence } from '../../words/notice';
 import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
@@ -29,7 +30,7 @@ export function ChartPage() {
         <FaultList field={field} />
       </div>
       <div className={stale ? 'chart-read chart-stale' : 'chart-read'}>
-        <h2>{SCREEN.asItSounds}</h2>
+        <h2>{CHART_SCREEN.asItSounds}</h2>
         <ul className="chart-notices">
           {[...new Set(notices.filter(({ code }) => !AT_SECTION.includes(code)).map((notice) => noticeSentence(notice)))]
             .slice(0, 12)

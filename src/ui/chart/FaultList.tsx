@@ -1,6 +1,7 @@
 import type { RefObject } from 'react';
 import type { ChartFault } from '../../music/chart/chart';
 import { corrected, placeInText } from '../../state/chart-text';
+import { CHART_SCREEN } from '../../words/chart-screen';
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 
@@ -29,20 +30,20 @@ export function FaultList({ field }: { readonly field: RefObject<HTMLTextAreaEle
   };
 
   return (
-    <section className="faults" aria-label={SCREEN.faults(faults.length)}>
+    <section className="faults" aria-label={CHART_SCREEN.faults(faults.length)}>
       {trouble !== null && <p className="wrong">{SCREEN.trouble(trouble)}</p>}
       <p className="faults-head" role="status">
-        {faults.length === 0 ? SCREEN.noFaults : SCREEN.faults(faults.length)}
+        {faults.length === 0 ? CHART_SCREEN.noFaults : CHART_SCREEN.faults(faults.length)}
       </p>
-      {faults.length > 0 && plays && <p className="caption">{SCREEN.lastGood}</p>}
+      {faults.length > 0 && plays && <p className="caption">{CHART_SCREEN.lastGood}</p>}
       <ol>
         {faults.slice(0, SHOWN).map((fault) => (
           <li key={`${fault.line}:${fault.column}:${fault.code}`} className="fault">
             <button type="button" className="fault-place" onClick={() => mark(fault)}>
-              {SCREEN.faultPlace(fault.line, fault.column)}
+              {CHART_SCREEN.faultPlace(fault.line, fault.column)}
             </button>
             <span className="fault-words">
-              {fault.text !== '' && <mark className="fault-text">{fault.text}</mark>} {SCREEN.expected(fault.expected)}
+              {fault.text !== '' && <mark className="fault-text">{fault.text}</mark>} {CHART_SCREEN.expected(fault.expected)}
             </span>
             {fault.nearest !== null && (
               <button type="button" className="key fault-correct" onClick={() => correct(fault)}>

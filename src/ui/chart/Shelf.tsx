@@ -1,4 +1,4 @@
-import { SCREEN } from '../../words/screen';
+import { CHART_SCREEN } from '../../words/chart-screen';
 import { useDesk, useDeskItself } from '../app/desk-context';
 
 /** The player's own charts, and the demo book beside them. Opening one leaves every other as it was. */
@@ -9,8 +9,8 @@ export function Shelf() {
   return (
     <div className="shelf">
       <section aria-labelledby="own-charts">
-        <h2 id="own-charts">{SCREEN.yourCharts}</h2>
-        {shelf.length === 0 && <p className="caption">{SCREEN.noCharts}</p>}
+        <h2 id="own-charts">{CHART_SCREEN.yourCharts}</h2>
+        {shelf.length === 0 && <p className="caption">{CHART_SCREEN.noCharts}</p>}
         <ul>
           {shelf.map((entry) => (
             <li key={entry.id}>
@@ -25,7 +25,7 @@ export function Shelf() {
         </ul>
       </section>
       <section aria-labelledby="demo-book">
-        <h2 id="demo-book">{SCREEN.demoBook}</h2>
+        <h2 id="demo-book">{CHART_SCREEN.demoBook}</h2>
         <ul>
           {demos.map((demo) => (
             <li key={demo.id}>

@@ -1,5 +1,5 @@
 import { CLAVE_KINDS } from '../../state/settings';
-import { SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 import { DirectionSwitch } from './DirectionSwitch';
@@ -10,28 +10,28 @@ export function ClaveGroup() {
   const { direction, kind, countInBars, pulse, balance } = useDesk((state) => state.settings);
   const pulseOn = !balance.pulse.muted;
   return (
-    <section className="group" aria-label={SCREEN.clave}>
-      <h3>{SCREEN.clave}</h3>
+    <section className="group" aria-label={SETTINGS_SCREEN.clave}>
+      <h3>{SETTINGS_SCREEN.clave}</h3>
       <div className="group-row">
         <DirectionSwitch direction={direction} onExchange={() => run({ kind: 'exchange sides' })} />
         <Choice
-          name={SCREEN.kindName}
+          name={SETTINGS_SCREEN.kindName}
           value={kind}
-          options={CLAVE_KINDS.map((value) => ({ value, label: SCREEN.kinds[value] }))}
+          options={CLAVE_KINDS.map((value) => ({ value, label: SETTINGS_SCREEN.kinds[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { kind: value } })}
         />
       </div>
       <Choice
-        name={SCREEN.countIn}
+        name={SETTINGS_SCREEN.countIn}
         value={countInBars}
-        options={([0, 1, 2] as const).map((value) => ({ value, label: SCREEN.countInBars[value] }))}
+        options={([0, 1, 2] as const).map((value) => ({ value, label: SETTINGS_SCREEN.countInBars[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { countInBars: value } })}
       />
       <div className="group-row">
         <Choice
-          name={SCREEN.pulse}
+          name={SETTINGS_SCREEN.pulse}
           value={pulse}
-          options={(['halves', 'quarters'] as const).map((value) => ({ value, label: SCREEN.pulses[value] }))}
+          options={(['halves', 'quarters'] as const).map((value) => ({ value, label: SETTINGS_SCREEN.pulses[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { pulse: value } })}
         />
         <button
@@ -40,7 +40,7 @@ export function ClaveGroup() {
           aria-pressed={pulseOn}
           onClick={() => run({ kind: 'mute', part: 'pulse', muted: pulseOn })}
         >
-          {pulseOn ? SCREEN.heard : SCREEN.silent}
+          {pulseOn ? SETTINGS_SCREEN.heard : SETTINGS_SCREEN.silent}
         </button>
       </div>
     </section>

@@ -1,5 +1,6 @@
 import { COLOURS, DEVICES, HANDS, LEVELS } from '../../state/settings';
 import { COLOUR_WORDS, DEVICE_HINTS, DEVICE_WORDS, HANDS_WORDS, LEVEL_WORDS, SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 
@@ -8,8 +9,8 @@ export function FigureGroup() {
   const run = useRun();
   const { level, colour, devices, hands } = useDesk((state) => state.settings);
   return (
-    <section className="group group-wide" aria-label={SCREEN.figure}>
-      <h3>{SCREEN.figure}</h3>
+    <section className="group group-wide" aria-label={SETTINGS_SCREEN.figure}>
+      <h3>{SETTINGS_SCREEN.figure}</h3>
       <Choice
         name={SCREEN.level}
         loose
@@ -19,17 +20,17 @@ export function FigureGroup() {
       />
       <div className="group-row">
         <Choice
-          name={SCREEN.colour}
+          name={SETTINGS_SCREEN.colour}
           value={colour}
           options={COLOURS.map((value) => ({ value, label: COLOUR_WORDS[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { colour: value } })}
         />
-        <button type="button" className="key key-another" title={SCREEN.anotherHint} onClick={() => run({ kind: 'another one' })}>
-          {SCREEN.another}
+        <button type="button" className="key key-another" title={SETTINGS_SCREEN.anotherHint} onClick={() => run({ kind: 'another one' })}>
+          {SETTINGS_SCREEN.another}
         </button>
       </div>
       <fieldset className="choice choice-loose">
-        <legend>{SCREEN.devices}</legend>
+        <legend>{SETTINGS_SCREEN.devices}</legend>
         <div className="choice-row">
           {DEVICES.map((device) => (
             <button
@@ -46,7 +47,7 @@ export function FigureGroup() {
         </div>
       </fieldset>
       <label className="picker">
-        <span>{SCREEN.hands}</span>
+        <span>{SETTINGS_SCREEN.hands}</span>
         <select
           value={hands}
           onChange={(event) => {

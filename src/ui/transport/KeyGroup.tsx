@@ -1,4 +1,4 @@
-import { SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useDeskItself, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 
@@ -10,12 +10,12 @@ export function KeyGroup() {
   const transpose = useDesk((state) => state.settings.transpose);
   const round = useDesk((state) => state.settings.round);
   return (
-    <section className="group" aria-label={SCREEN.key}>
-      <h3>{SCREEN.key}</h3>
+    <section className="group" aria-label={SETTINGS_SCREEN.key}>
+      <h3>{SETTINGS_SCREEN.key}</h3>
       {chart && (
         <div className="keys">
           <Choice
-            name={SCREEN.keyHint}
+            name={SETTINGS_SCREEN.keyHint}
             value={transpose}
             options={keysOf(chart).map((label, value) => ({ value, label }))}
             onChoose={(value) => run({ kind: 'set', settings: { transpose: value } })}
@@ -23,9 +23,9 @@ export function KeyGroup() {
         </div>
       )}
       <Choice
-        name={SCREEN.round}
+        name={SETTINGS_SCREEN.round}
         value={round}
-        options={(['round and round', 'once, then end'] as const).map((value) => ({ value, label: SCREEN.rounds[value] }))}
+        options={(['round and round', 'once, then end'] as const).map((value) => ({ value, label: SETTINGS_SCREEN.rounds[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { round: value } })}
       />
     </section>

@@ -1,4 +1,5 @@
 import { barNumber, loopWords, SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useDeskItself } from '../app/desk-context';
 import { Stepper } from './Stepper';
 
@@ -14,20 +15,20 @@ export function LoopGroup() {
         <>
           <div className="group-row">
             <Stepper
-              down={`${SCREEN.loopStart} ${SCREEN.earlier}`}
-              up={`${SCREEN.loopStart} ${SCREEN.later}`}
+              down={`${SETTINGS_SCREEN.loopStart} ${SETTINGS_SCREEN.earlier}`}
+              up={`${SETTINGS_SCREEN.loopStart} ${SETTINGS_SCREEN.later}`}
               onStep={(by) => run({ kind: 'move loop end', end: 'from', by: by === 1 ? -1 : 1 })}
             >
               <span className="figure">{barNumber(loop.fromBar)}</span>
-              <span className="caption">{SCREEN.loopStart}</span>
+              <span className="caption">{SETTINGS_SCREEN.loopStart}</span>
             </Stepper>
             <Stepper
-              down={`${SCREEN.loopEnd} ${SCREEN.earlier}`}
-              up={`${SCREEN.loopEnd} ${SCREEN.later}`}
+              down={`${SETTINGS_SCREEN.loopEnd} ${SETTINGS_SCREEN.earlier}`}
+              up={`${SETTINGS_SCREEN.loopEnd} ${SETTINGS_SCREEN.later}`}
               onStep={(by) => run({ kind: 'move loop end', end: 'to', by })}
             >
               <span className="figure">{barNumber(loop.toBar - 1)}</span>
-              <span className="caption">{SCREEN.loopEnd}</span>
+              <span className="caption">{SETTINGS_SCREEN.loopEnd}</span>
             </Stepper>
           </div>
           <div className="group-row">
@@ -44,7 +45,7 @@ export function LoopGroup() {
         </>
       ) : (
         <button type="button" className="key" onClick={() => run({ kind: 'loop cycle', bar: playing.getState().bar })}>
-          {SCREEN.loopHere}
+          {SETTINGS_SCREEN.loopHere}
         </button>
       )}
     </section>

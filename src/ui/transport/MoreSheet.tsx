@@ -1,4 +1,5 @@
 import { SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { usePanel } from '../app/use-panel';
 import { ClaveGroup } from './ClaveGroup';
 import { FigureGroup } from './FigureGroup';
@@ -17,18 +18,24 @@ export function MoreSheet(props: {
 }) {
   const sheet = usePanel(props.onClose);
   return (
-    <section ref={sheet} id={props.id} className="more" aria-label={SCREEN.moreName} tabIndex={-1}>
+    <section ref={sheet} id={props.id} className="more" aria-label={SETTINGS_SCREEN.moreName} tabIndex={-1}>
       <div className="more-groups">
-        <section className="group more-hands" aria-label={SCREEN.handsSound}>
-          <h3>{SCREEN.handsSound}</h3>
-          <HandSwitches />
-        </section>
-        <TempoGroup />
-        <LoopGroup />
-        <FigureGroup />
-        <ClaveGroup />
-        <KeyGroup />
-        <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
+        <div>
+          <section className="group more-hands" aria-label={SCREEN.handsSound}>
+            <h3>{SCREEN.handsSound}</h3>
+            <HandSwitches />
+          </section>
+          <TempoGroup />
+          <LoopGroup />
+        </div>
+        <div>
+          <FigureGroup />
+        </div>
+        <div>
+          <ClaveGroup />
+          <KeyGroup />
+          <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
+        </div>
       </div>
       <p className="caution-line">{SCREEN.caution}</p>
     </section>

@@ -1,6 +1,7 @@
 import { type FormEvent, useId, useState } from 'react';
 import { halfNotesPerMinute, inputMillis, TEMPO_RANGE } from '../../vocabulary';
 import { SCREEN, tempoNumber, tempoRangeWords, tempoUnitWords } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 import { Stepper } from './Stepper';
@@ -18,27 +19,31 @@ export function TempoGroup() {
         <button
           type="button"
           className="key"
-          title={SCREEN.tapHint}
+          title={SETTINGS_SCREEN.tapHint}
           onPointerDown={(event) => run({ kind: 'tap', at: inputMillis(event.timeStamp) })}
           onClick={(event) => {
             // A press by keyboard has no pointer before it.
             if (event.detail === 0) run({ kind: 'tap', at: inputMillis(event.timeStamp) });
           }}
         >
-          {SCREEN.tap}
+          {SETTINGS_SCREEN.tap}
         </button>
       </div>
       <div className="group-row">
-        <Stepper down={SCREEN.lowerGoal} up={SCREEN.higherGoal} onStep={(by) => run({ kind: 'step tempo', by, goal: true })}>
+        <Stepper
+          down={SETTINGS_SCREEN.lowerGoal}
+          up={SETTINGS_SCREEN.higherGoal}
+          onStep={(by) => run({ kind: 'step tempo', by, goal: true })}
+        >
           <span className="figure">{tempoNumber(goal, unit)}</span>
           <span className="caption">{SCREEN.goal}</span>
         </Stepper>
         <button type="button" className="key" onClick={() => run({ kind: 'set', settings: { tempo: goal } })}>
-          {SCREEN.toGoal}
+          {SETTINGS_SCREEN.toGoal}
         </button>
       </div>
       <Choice
-        name={SCREEN.unitName}
+        name={SETTINGS_SCREEN.unitName}
         value={unit}
         options={(['half', 'quarter'] as const).map((value) => ({ value, label: tempoUnitWords(value) }))}
         onChoose={(tempoUnit) => run({ kind: 'prefer', preferences: { tempoUnit } })}

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { lazy, Suspense, startTransition, useEffect, useId, useState } from 'react';
 import { blockedWords, SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { Announcer } from './Announcer';
@@ -7,9 +7,11 @@ import { DirectionSwitch } from './DirectionSwitch';
 import { HandSwitches } from './HandSwitches';
 import { LevelStepper } from './LevelStepper';
 import { LoopControl } from './LoopControl';
-import { MoreSheet } from './MoreSheet';
 import { TempoControl } from './TempoControl';
 import './transport.css';
+
+const fetchMore = () => import('./MoreSheet');
+const MoreSheet = lazy(() => fetchMore().then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
 export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void }) {
@@ -20,6 +22,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   const direction = useDesk((state) => state.settings.direction);
   const [open, setOpen] = useState(false);
   const sheetId = useId();
+  useEffect(() => void fetchMore(), []);
   return (
     <section className="transport" aria-label={SCREEN.transportName}>
       <Announcer />
@@ -29,7 +32,9 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
           {blockedWords(blocked)}
         </p>
       )}
-      {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
+      <Suspense fallback={null}>
+        {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
+      </Suspense>
       <div className="transport-bar">
         <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
           {stopped ? SCREEN.play : SCREEN.stop}
@@ -50,7 +55,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
           className="key key-more"
           aria-expanded={open}
           aria-controls={open ? sheetId : undefined}
-          onClick={() => setOpen(!open)}
+          onClick={() => startTransition(() => setOpen(!open))}
         >
           {open ? SCREEN.less : SCREEN.more}
         </button>

@@ -1,4 +1,5 @@
 import { SCREEN } from '../../words/screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 
@@ -7,10 +8,10 @@ export function ViewGroup(props: { readonly onBalance: () => void; readonly onKe
   const run = useRun();
   const view = useDesk((state) => state.settings.view);
   return (
-    <section className="group more-view" aria-label={SCREEN.viewName}>
-      <h3>{SCREEN.viewName}</h3>
+    <section className="group more-view" aria-label={SETTINGS_SCREEN.viewName}>
+      <h3>{SETTINGS_SCREEN.viewName}</h3>
       <Choice
-        name={SCREEN.viewName}
+        name={SETTINGS_SCREEN.viewName}
         value={view}
         options={(['grid', 'staff'] as const).map((value) => ({ value, label: SCREEN.view[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { view: value } })}

@@ -6,7 +6,7 @@ import { AppFrame } from '../../../src/ui/app/AppFrame';
 import { Notices } from '../../../src/ui/app/Notices';
 import { QuickLine } from '../../../src/ui/app/QuickLine';
 import { Shield } from '../../../src/ui/app/Shield';
-import { chartText, DeviceStorage, deskBench } from '../../state/desk-fixture';
+import { chartText, DeviceStorage, deskBench, turns } from '../../state/desk-fixture';
 import { show } from './show';
 
 async function frame() {
@@ -65,6 +65,7 @@ describe('The quick line', () => {
   it('plays four chords at once', async () => {
     const { user, state, player } = await show(<QuickLine />);
     await user.type(screen.getByRole('textbox'), 'Gm7 C7 F6 D7{Enter}');
+    await act(turns);
     expect(state().chartId).toBe('quick');
     expect(player.calls).toContain('play');
   });
@@ -73,7 +74,7 @@ describe('The quick line', () => {
     const { user, state } = await show(<QuickLine />);
     const field = screen.getByRole('textbox') as HTMLInputElement;
     await user.type(field, 'Gm7 H7{Enter}');
-    expect(screen.getByRole('alert').textContent).toContain('H7');
+    expect((await screen.findByRole('alert')).textContent).toContain('H7');
     expect(field.value).toBe('Gm7 H7');
     expect(state().chartId).toBe('demo-last-ferry');
     await user.click(screen.getByRole('button', { name: 'Write B7' }));

@@ -1,10 +1,15 @@
 import { fireEvent, screen, within } from '@testing-library/react';
+import type { UserEvent } from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { Transport } from '../../../src/ui/transport/Transport';
 import { show } from '../app/show';
 
 const transport = () => show(<Transport onBalance={() => undefined} onKeys={() => undefined} />);
 const button = (name: string | RegExp) => screen.getByRole('button', { name });
+const openMore = async (user: UserEvent) => {
+  await user.click(button('More'));
+  await screen.findByRole('region', { name: 'More settings' }, { timeout: 8000 });
+};
 const bar = () => within(document.querySelector<HTMLElement>('.transport-bar') as HTMLElement);
 
 describe('The transport', () => {
@@ -84,7 +89,7 @@ describe('The transport', () => {
 describe('The sheet of settings', () => {
   it('opens with the focus in it, closes on Escape and gives the focus back', async () => {
     const { user } = await transport();
-    await user.click(button('More'));
+    await openMore(user);
     expect(document.activeElement?.getAttribute('aria-label')).toBe('More settings');
     await user.keyboard('{Escape}');
     expect(screen.queryByRole('region', { name: 'More settings' })).toBeNull();
@@ -93,7 +98,7 @@ describe('The sheet of settings', () => {
 
   it('sets clave, count-in, colour, devices, hands, key, form and level', async () => {
     const { user, state } = await transport();
-    await user.click(button('More'));
+    await openMore(user);
     for (const name of ['rumba', '2 bars', 'jazz', 'G', 'once, with an ending', '1 · sparse', 'all four'])
       await user.click(screen.getByRole('radio', { name }));
     await user.click(button('octaves only'));
@@ -115,7 +120,7 @@ describe('The sheet of settings', () => {
 
   it.each(['0', '-5', '9999', 'fast', ''])('refuses a tempo of “%s” with one sentence and leaves it in the field', async (typed) => {
     const { user, state } = await transport();
-    await user.click(button('More'));
+    await openMore(user);
     const field = screen.getByRole('textbox', { name: 'half notes' });
     await user.clear(field);
     if (typed) await user.type(field, typed);
@@ -127,7 +132,7 @@ describe('The sheet of settings', () => {
 
   it('takes a typed tempo and a tapped one', async () => {
     const { user, state } = await transport();
-    await user.click(button('More'));
+    await openMore(user);
     const field = screen.getByRole('textbox', { name: 'half notes' });
     await user.clear(field);
     await user.type(field, '70{Enter}');
@@ -143,7 +148,7 @@ describe('The sheet of settings', () => {
 
   it('moves the ends of a loop by whole cycles', async () => {
     const { user, state } = await transport();
-    await user.click(button('More'));
+    await openMore(user);
     await user.click(button('Loop this cycle'));
     await user.click(button('Loop ends later'));
     expect(state().settings.loop).toEqual({ fromBar: 0, toBar: 4 });

@@ -1,0 +1,20 @@
+/** What the Chart place says. */
+export const CHART_SCREEN = {
+  chartText: 'Chart text',
+  newChart: 'New chart',
+  saveChart: 'Save as a file',
+  saveMidi: 'MIDI file',
+  yourCharts: 'Your charts',
+  noCharts: 'Type over any chart, or begin a new one: it is kept here.',
+  demoBook: 'Demo book',
+  faults: (count: number): string => (count === 1 ? '1 fault' : `${count} faults`),
+  noFaults: 'No faults. This is what plays.',
+  lastGood: 'Until the faults are gone, the last good music goes on playing.',
+  faultPlace: (line: number, column: number): string => `Line ${line}, column ${column}`,
+  expected: (expected: string): string => `expected ${expected}`,
+  oddSection: 'odd: the clave turns over',
+  otherSide: (side: 2 | 3): string => `comes back on the ${side}-side: recount, or is a bar missing?`,
+  asItSounds: 'As it sounds',
+  bar: (bar: number): string => `bar ${bar + 1}`,
+  moreBars: (count: number): string => `and ${count} more bars`,
+} as const;
