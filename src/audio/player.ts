@@ -22,7 +22,7 @@ const AHEAD_HIDDEN_SECONDS = 1.5;
 /** From the first tick of the scheduler to the first sound. */
 const RUN_UP_SECONDS = 0.06;
 /** How long Play waits for the recordings before it starts with made sounds. */
-const RECORDINGS_PATIENCE_MS = 500;
+const RECORDINGS_PATIENCE_MS = 300;
 /** A sound that is this late, after the page was held up, is left out: the music goes on in time instead of bunching. */
 const TOO_LATE_SECONDS = 0.1;
 const TOUCH_SECONDS = 0.7;
@@ -68,8 +68,6 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   const tabs = joinTabs(() => player.stop());
 
   const loadDesk = (context: AudioContext): void => {
-    // Tone.js greets in the console otherwise.
-    Object.assign(globalThis, { TONE_SILENCE_LOGGING: true });
     deskLoading ??= import('./desk').then(
       ({ createDesk }) => {
         if (context !== device.context()) return;
@@ -231,6 +229,10 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   document.addEventListener('visibilitychange', onTick);
   addEventListener('online', () => banks.load());
   banks.load();
+  // The desk is fetched ahead, so that Play finds it; should that fail, pressing Play asks again and reports.
+  // Tone.js greets in the console unless told not to.
+  Object.assign(globalThis, { TONE_SILENCE_LOGGING: true });
+  import('./desk').catch(() => undefined);
   return player;
 }
 
