@@ -26,17 +26,9 @@ export const keyInWords = (key: Key): string => `${printedNote(key.tonic)} ${key
 /** A tempo in both units: `half note = 92, quarter note = 184`. */
 export const tempoWords = (halfNotes: number): string => `half note = ${halfNotes}, quarter note = ${Math.round(halfNotes * 2)}`;
 
-/** A reference to bars that stand on the sheet already: `A, bars 9–16: as A, bars 1–8`, or `Bars 17–20: as bars 1–4`. */
-export function asBeforeWords(
-  range: readonly [number, number],
-  same: readonly [number, number],
-  section: string | null,
-  whole: boolean,
-): string {
-  const [here, there] = [barsWords(...range), barsWords(...same)];
-  if (section === null) return `${upperFirst(here)}: as ${there}`;
-  return whole ? `${section}, ${here}: as ${section}, ${there}` : `${section}, ${here}: begins as ${section}, ${there}`;
-}
+/** A reference to a section that stands on the sheet already: `A, bars 9–16: as bars 1–8`. */
+export const asBeforeWords = (section: string, range: readonly [number, number], same: readonly [number, number]): string =>
+  `${section}, ${barsWords(...range)}: as ${barsWords(...same)}`;
 
 /** Words of the lesson sheet. */
 export const SHEET_WORDS = {

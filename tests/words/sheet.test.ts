@@ -10,8 +10,6 @@ describe('words of the sheet', () => {
   });
   it('refers to bars that stand already, counted from 1', () => {
     expect(barsWords(2, 3)).toBe('bar 3');
-    expect(asBeforeWords([8, 16], [0, 8], 'A', true)).toBe('A, bars 9–16: as A, bars 1–8');
-    expect(asBeforeWords([8, 12], [0, 4], 'A', false)).toBe('A, bars 9–12: begins as A, bars 1–4');
-    expect(asBeforeWords([16, 20], [0, 4], null, false)).toBe('Bars 17–20: as bars 1–4');
+    expect(asBeforeWords('A', [8, 16], [0, 8])).toBe('A, bars 9–16: as bars 1–8');
   });
 });

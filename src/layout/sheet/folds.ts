@@ -1,53 +1,51 @@
 import type { NotatedBar, NotatedPitch, Notation } from '../notation/notation';
 import type { SystemRange } from '../notation/systems';
 
-/** A system to print, or a run of bars that stands once already. Bars are indexes into the notation. */
+/** A system to print, or sections that stand once already. Bars are indexes into the notation; `section` names what begins in the range. */
 export type SheetItem =
   | { readonly kind: 'system'; readonly range: SystemRange }
-  | {
-      readonly kind: 'as before';
-      readonly range: SystemRange;
-      readonly same: SystemRange;
-      readonly section: string | null;
-      readonly whole: boolean;
-    };
+  | { readonly kind: 'as before'; readonly range: SystemRange; readonly same: SystemRange; readonly section: string };
 
 /**
- * Systems of a long form with every repeated one written once: a system that is the same as an earlier one, note for note, with the
- * same ties in and out, chords, sides and section mark, becomes a reference to it; neighbouring references are joined. The last
- * system is always printed, so that the end is seen. `whole` tells that the reference covers a section from its first bar to its last.
+ * Systems of a long form, in order, with every repeated section written once: a section whose systems are all the same as those of an
+ * earlier time through, note for note, with the same ties in and out, chords, sides and name, becomes a reference to it. Parts of
+ * sections are never left out, so that the reader's eye does not jump inside one. The last section is always printed, so that the end is seen.
  */
 export function foldSystems(notation: Notation, systems: readonly SystemRange[]): SheetItem[] {
   const printed = new Map<string, SystemRange>();
-  const items: SheetItem[] = [];
-  systems.forEach((range, i) => {
-    const content = systemContent(notation, range);
+  const passages = sectionPassages(notation, systems);
+  return passages.flatMap((passage, i): SheetItem[] => {
+    const range = { from: passage[0]?.from ?? 0, to: passage.at(-1)?.to ?? 0 };
+    const content = passageContent(notation, range);
     const same = printed.get(content);
-    if (!same || i === systems.length - 1) {
-      if (!same) printed.set(content, range);
-      items.push({ kind: 'system', range });
-      return;
-    }
-    const last = items.at(-1);
-    const section = notation.bars[range.from]?.sectionStart ?? null;
-    if (last?.kind === 'as before' && last.same.to === same.from && section === null) {
-      items[items.length - 1] = reference(notation, { from: last.range.from, to: range.to }, { from: last.same.from, to: same.to });
-    } else items.push(reference(notation, range, same));
+    if (!same) printed.set(content, range);
+    if (!same || i === passages.length - 1) return passage.map((system) => ({ kind: 'system', range: system }));
+    return [{ kind: 'as before', range, same, section: sectionNames(notation, range) }];
   });
-  return items;
 }
 
-function reference(notation: Notation, range: SystemRange, same: SystemRange): SheetItem {
-  const section = notation.bars[range.from]?.sectionStart ?? null;
-  const endsSection = (to: number): boolean => to >= notation.bars.length || notation.bars[to]?.sectionStart !== null;
-  return { kind: 'as before', range, same, section, whole: section !== null && endsSection(range.to) && endsSection(same.to) };
+/** The systems in runs, each from one that begins with a section to the next such. */
+function sectionPassages(notation: Notation, systems: readonly SystemRange[]): SystemRange[][] {
+  const passages: SystemRange[][] = [];
+  for (const system of systems) {
+    const last = passages.at(-1);
+    if (last && notation.bars[system.from]?.sectionStart === null) last.push(system);
+    else passages.push([system]);
+  }
+  return passages;
 }
+
+const sectionNames = (notation: Notation, range: SystemRange): string =>
+  notation.bars
+    .slice(range.from, range.to)
+    .flatMap((bar) => bar.sectionStart ?? [])
+    .join(', ');
 
 /**
- * Everything that is played in a system, without its place in the form: signatures that only the start of the piece shows and
+ * Everything that is played in a passage, without its place in the form: signatures that only the start of the piece shows and
  * reminders of the bar before are left out.
  */
-function systemContent(notation: Notation, range: SystemRange): string {
+function passageContent(notation: Notation, range: SystemRange): string {
   const bars = notation.bars.slice(range.from, range.to).map(({ index: _, tick: __, ...rest }: NotatedBar, i) => {
     const opens = range.from + i === 0;
     return { ...rest, meterChange: rest.meterChange && !opens, keyChange: rest.keyChange && !opens };

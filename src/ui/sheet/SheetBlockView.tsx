@@ -50,11 +50,11 @@ function Content({
     case 'system':
       return engraved ? <SheetSystem content={content} notation={content.part === 'main' ? notation : otherNotation} /> : null;
     case 'as before': {
-      const { range, same, section, whole } = content.item;
+      const { range, same, section } = content.item;
       const index = (bar: number): number => notation.bars[bar]?.index ?? (notation.bars.at(-1)?.index ?? 0) + 1;
       return (
         <div className="sheet-as-before">
-          {asBeforeWords([index(range.from), index(range.to)], [index(same.from), index(same.to)], section, whole)}
+          {asBeforeWords(section, [index(range.from), index(range.to)], [index(same.from), index(same.to)])}
         </div>
       );
     }

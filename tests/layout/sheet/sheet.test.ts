@@ -50,13 +50,26 @@ const folded = (score: Score): string[] => {
   return foldSystems(notation, systemBreaks(notation.bars, 4)).map((item) =>
     item.kind === 'system'
       ? `${item.range.from}-${item.range.to}`
-      : `${item.range.from}-${item.range.to} as ${item.same.from}-${item.same.to}${item.whole ? ' whole' : ''} ${item.section}`,
+      : `${item.section} ${item.range.from}-${item.range.to} as ${item.same.from}-${item.same.to}`,
   );
 };
 
 describe('foldSystems', () => {
   it('writes an identical section once and refers to it, but always prints the last system', () => {
-    expect(folded(long(['A', 'A', 'B', 'A']))).toEqual(['0-4', '4-8 as 0-4 whole A', '8-12', '12-16']);
+    expect(folded(long(['A', 'A', 'B', 'A']))).toEqual(['0-4', 'A 4-8 as 0-4', '8-12', '12-16']);
+  });
+  it('never leaves out part of a section', () => {
+    const twice = long(['A', 'A', 'B', 'A', 'A', 'B']);
+    const visits = [0, 8, 12, 20].map((fromBar, i) => ({
+      section: i % 2 === 0 ? 'A' : 'B',
+      role: null,
+      fromBar,
+      toBar: fromBar + (i % 2 === 0 ? 8 : 4),
+      side: 2 as const,
+      onCue: false,
+      otherSide: false,
+    }));
+    expect(folded({ ...twice, form: { ...twice.form, visits } })).toEqual(['0-4', '4-8', '8-12', 'A 12-20 as 0-8', '20-24']);
   });
   it('prints a section that differs in a single note, a name or a side', () => {
     const score = long(['A', 'A', 'A']);
