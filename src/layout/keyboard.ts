@@ -85,13 +85,22 @@ export function handShapes(score: Score): readonly HandShape[] {
     const kind = stroke?.role === 'inner' ? 'inner' : 'outer';
     const before = stroke ? last[kind] : null;
     if (stroke) last[kind] = stroke;
+    const motion = motionOf(before, stroke);
+    // Said only when it is shown: a long form has thousands of shapes.
     return {
       tick,
       right: stroke?.midi ?? [],
       left: low?.midi ?? [],
-      words: wordsOf(stroke),
-      leftWords: low ? spokenList(low.names.map(printedNote), DEFAULT_LANGUAGE) : '',
-      ...motion(before, stroke),
+      ...motion,
+      get words() {
+        return wordsOf(stroke);
+      },
+      get leftWords() {
+        return low ? spokenList(low.names.map(printedNote), DEFAULT_LANGUAGE) : '';
+      },
+      get motion() {
+        return stroke && before ? motionSentence(stroke, motion) : '';
+      },
     };
   });
 }
@@ -105,8 +114,10 @@ function wordsOf(stroke: PianoStroke | undefined): string {
   return shapeWords(stroke.names, degree, stroke.chord);
 }
 
-function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pick<HandShape, 'stays' | 'moves' | 'motion'> {
-  if (!before || !stroke) return { stays: [], moves: [], motion: '' };
+type Motion = Pick<HandShape, 'stays' | 'moves'>;
+
+function motionOf(before: PianoStroke | null, stroke: PianoStroke | undefined): Motion {
+  if (!before || !stroke) return { stays: [], moves: [] };
   const stays = stroke.midi.filter((note) => before.midi.includes(note));
   const gone = before.midi.filter((note) => !stays.includes(note));
   const come = stroke.midi.filter((note) => !stays.includes(note));
@@ -114,21 +125,19 @@ function motion(before: PianoStroke | null, stroke: PianoStroke | undefined): Pi
     const from = gone.length === come.length ? (gone[at] ?? null) : nearest(gone, to);
     return from === null || Math.abs(to - from) > FARTHEST_MOVE ? [] : [{ from, to }];
   });
+  return { stays, moves };
+}
+
+/** Of an octave, with or without notes inside, the lower note speaks for all. */
+function motionSentence(stroke: PianoStroke, { stays, moves }: Motion): string {
+  const spoken = stroke.role === 'inner' ? stroke.midi : stroke.midi.slice(0, 1);
   const nameOf = (midi: number) => stroke.names[stroke.midi.indexOf(midi)] ?? '';
-  const named = come.map((note) => {
+  const came = spoken.filter((note) => !stays.includes(note));
+  const named = came.map((note) => {
     const move = moves.find(({ to }) => to === note);
     return { name: nameOf(note), semitones: move ? move.to - move.from : null };
   });
-  // Of an octave, with or without notes inside, its lower note speaks for all.
-  const octave = stroke.role !== 'inner';
-  const lowest = stroke.midi[0] ?? -1;
-  const words = octave
-    ? motionWords(
-        stays.filter((note) => note === lowest).map(nameOf),
-        named.filter(({ name }) => name === nameOf(lowest)),
-      )
-    : motionWords(stays.map(nameOf), named);
-  return { stays, moves, motion: words };
+  return motionWords(spoken.filter((note) => stays.includes(note)).map(nameOf), named);
 }
 
 /** A note farther than a third from any before it is a new one and comes from nowhere. */

@@ -8,15 +8,16 @@ import { type BassStroke, type DrumStroke, type PianoStroke, type Side, TICKS_PE
 import { cellSentence } from '../words/grid';
 import type { Card, Cell, CountMark, MapSection, NoteMark, Panel, StepGrid } from './grid/cards';
 import { type ChordChange, chordChanges, chordMarks } from './grid/chord-marks';
-import { marksBetween, type Ring, ringing } from './grid/ringing';
+import { outerRange } from './grid/contour';
+import { between, marksBetween, type Rings, ringing } from './grid/ringing';
 import { homeSide, isOdd, splitForm, stepsOfSide } from './grid/split';
 
 /** Everything that is placed on the cards, whichever score it comes from. */
 interface Material {
   readonly changes: readonly ChordChange[];
-  readonly right: readonly Ring<PianoStroke>[];
-  readonly left: readonly Ring<PianoStroke>[];
-  readonly bass: readonly Ring<BassStroke>[];
+  readonly right: Rings<PianoStroke>;
+  readonly left: Rings<PianoStroke>;
+  readonly bass: Rings<BassStroke>;
   readonly clave: readonly DrumStroke[];
   readonly percussion: Readonly<Record<string, readonly DrumStroke[]>>;
 }
@@ -48,8 +49,18 @@ export function stepGrid(score: Score, whole: Score = score): StepGrid {
       notes: group.notes,
     };
   });
+  const panels = cards.flatMap((card) => card.panels);
   const cardOfBar = cards.flatMap((card) => card.panels.map(() => card.index));
-  return { cards, sections: sectionsOf(form, cards), cardOfBar, fromTick: score.fromTick, toTick: score.toTick, closed: score.closed };
+  return {
+    cards,
+    panels,
+    outerRange: outerRange(panels),
+    sections: sectionsOf(form, cards, cardOfBar),
+    cardOfBar,
+    fromTick: score.fromTick,
+    toTick: score.toTick,
+    closed: score.closed,
+  };
 }
 
 function materialOf(score: Score): Material {
@@ -72,7 +83,7 @@ function panelOf(form: Form, bar: SoundingBar, from: Material): Panel {
   const visit = form.visits[bar.visit];
   const place = { bar, side: bar.side, steps, fullSteps };
   const struck = <Kind extends { readonly tick: number }>(strokes: readonly Kind[]) =>
-    strokes.filter((stroke) => stroke.tick >= bar.tick && stroke.tick < end);
+    between(strokes, (stroke) => stroke.tick, bar.tick, end);
   const music = {
     chords: chordMarks(from.changes, bar),
     counts: countsOf(bar, steps, fullSteps),
@@ -129,23 +140,36 @@ function cellsOf(bar: SoundingBar, steps: number, music: Music): readonly Cell[]
     const right = strokeIn(music.right, step);
     const left = strokeIn(music.left, step);
     const bass = strokeIn(music.bass, step);
-    const chord = music.chords.find((mark) => mark.kind === 'played' && inStep(mark.step, step));
-    const count = music.counts[step]?.text ?? '';
-    const label = cellSentence({
-      bar: bar.index + 1,
-      side: bar.side,
-      count,
-      beat: count === '&' ? (music.counts[step - 1]?.text ?? '') : count,
-      chord: chord ? { symbol: chord.symbol, early: chord.tieTo !== null } : null,
-      clave: music.claveSteps.some((at) => inStep(at, step)),
-      hit: music.hits.some((hit) => hit.step === step),
-      right: right?.names ?? [],
-      left: left?.names ?? [],
-      bass: bass?.names ?? [],
-      percussion: music.percussion.filter((row) => row.strokes.some((stroke) => inStep(stroke.step, step))).map((row) => row.name),
-    });
-    return { step, tick: bar.tick + step * TICKS_PER_STEP, label, right, left, bass };
+    const strokes = { right, left, bass };
+    const tick = bar.tick + step * TICKS_PER_STEP;
+    // Said only when it is asked for: a long form has thousands of cells.
+    return {
+      step,
+      tick,
+      ...strokes,
+      get label() {
+        return cellSentence({ ...strikesIn(music, step), bar: bar.index + 1, side: bar.side, ...namesOf(strokes) });
+      },
+    };
   });
+}
+
+function namesOf(strokes: { readonly right: PianoStroke | null; readonly left: PianoStroke | null; readonly bass: BassStroke | null }) {
+  return { right: strokes.right?.names ?? [], left: strokes.left?.names ?? [], bass: strokes.bass?.names ?? [] };
+}
+
+/** What a step's name says besides its notes. */
+function strikesIn(music: Music, step: number) {
+  const chord = music.chords.find((mark) => mark.kind === 'played' && inStep(mark.step, step));
+  const count = music.counts[step]?.text ?? '';
+  return {
+    count,
+    beat: count === '&' ? (music.counts[step - 1]?.text ?? '') : count,
+    chord: chord ? { symbol: chord.symbol, early: chord.tieTo !== null } : null,
+    clave: music.claveSteps.some((at) => inStep(at, step)),
+    hit: music.hits.some((hit) => hit.step === step),
+    percussion: music.percussion.filter((row) => row.strokes.some((stroke) => inStep(stroke.step, step))).map((row) => row.name),
+  };
 }
 
 const inStep = (at: number, step: number): boolean => Math.floor(at) === step;
@@ -154,7 +178,7 @@ function strokeIn<Kind extends PianoStroke | BassStroke>(marks: readonly NoteMar
   return marks.find((mark) => !mark.ringsIn && inStep(mark.step, step))?.stroke ?? null;
 }
 
-function sectionsOf(form: Form, cards: readonly Card[]): readonly MapSection[] {
+function sectionsOf(form: Form, cards: readonly Card[], cardOfBar: readonly number[]): readonly MapSection[] {
   const home = homeSide(form);
   return form.visits.map((visit) => ({
     name: visit.section,
@@ -163,9 +187,11 @@ function sectionsOf(form: Form, cards: readonly Card[]): readonly MapSection[] {
     side: visit.side,
     odd: isOdd(visit),
     otherSide: visit.side !== home,
-    blocks: cards
-      .filter((card) => card.fromBar < visit.toBar && card.toBar > visit.fromBar)
-      .map((card) => ({ card: card.index, fromBar: Math.max(card.fromBar, visit.fromBar), toBar: Math.min(card.toBar, visit.toBar) })),
+    blocks: [...new Set(cardOfBar.slice(visit.fromBar, visit.toBar))].map((index) => ({
+      card: index,
+      fromBar: Math.max(cards[index]?.fromBar ?? 0, visit.fromBar),
+      toBar: Math.min(cards[index]?.toBar ?? 0, visit.toBar),
+    })),
   }));
 }
 

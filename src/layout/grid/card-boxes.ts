@@ -5,8 +5,8 @@ import { type PanelBoxes, panelBoxes } from './panel-boxes';
 
 /** The boxes of every panel of a card, on one scale, with the octave line coming from and going to the cards around it (over the seam when the music goes round). */
 export function cardBoxes(grid: StepGrid, card: Card, frame: Frame): readonly PanelBoxes[] {
-  const form = grid.cards.flatMap((each) => each.panels);
-  const scale = contourScale(card.panels, form, frame.lanes.right, frame.type.mark);
+  const form = grid.panels;
+  const scale = contourScale(card.panels, grid.outerRange, frame.lanes.right, frame.type.mark);
   const lows = card.panels.flatMap((panel) => panel.left.map((mark) => mark.stroke.midi[0] ?? 60));
   const range = { low: Math.min(...lows, 127), high: Math.max(...lows, 0) };
   const first = form.findIndex((panel) => panel.bar.tick === grid.fromTick);

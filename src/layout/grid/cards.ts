@@ -28,6 +28,7 @@ export interface ChordMark {
 export interface Cell {
   readonly step: number;
   readonly tick: number;
+  /** In words; worked out when it is read. */
   readonly label: string;
   readonly right: PianoStroke | null;
   readonly left: PianoStroke | null;
@@ -100,6 +101,10 @@ export interface MapSection {
 /** The whole form as cards. */
 export interface StepGrid {
   readonly cards: readonly Card[];
+  /** All panels, by bar index. */
+  readonly panels: readonly Panel[];
+  /** Lowest and highest note of the octave line in the whole form. */
+  readonly outerRange: { readonly low: number; readonly high: number };
   readonly sections: readonly MapSection[];
   /** Card of each bar, by bar index. */
   readonly cardOfBar: readonly number[];

@@ -1,6 +1,7 @@
 import type { SoundingBar } from '../../music/chart/chart';
 import { type PianoStroke, TICKS_PER_STEP } from '../../vocabulary';
 import type { ChordMark } from './cards';
+import { between } from './ringing';
 
 /** A change of chord: where it is written and where it is first played, in ticks. */
 export interface ChordChange {
@@ -27,7 +28,7 @@ export function chordChanges(bars: readonly SoundingBar[], piano: readonly Piano
   if (closed && last && first && written.at(-1)?.symbol !== first.symbol) written.push({ ...first, tick: last.tick + last.ticks });
   return written.map(({ symbol, tick, push }, at) => {
     const since = Math.max(written[at - 1]?.tick ?? Number.NEGATIVE_INFINITY, tick - LONGEST_LEAD);
-    const early = piano.find((stroke) => stroke.tick >= since && stroke.tick < tick && stroke.tick + stroke.leadTicks >= tick);
+    const early = between(piano, (stroke) => stroke.tick, since, tick).find((stroke) => stroke.tick + stroke.leadTicks >= tick);
     return { symbol, written: tick, played: early?.tick ?? (push && tick > 0 ? tick - TICKS_PER_STEP : tick) };
   });
 }
@@ -37,7 +38,8 @@ export function chordMarks(changes: readonly ChordChange[], bar: SoundingBar): r
   const end = bar.tick + bar.ticks;
   const step = (tick: number) => (tick - bar.tick) / TICKS_PER_STEP;
   const marks: ChordMark[] = [];
-  for (const change of changes) {
+  // A chord is played at most a beat before it is written.
+  for (const change of between(changes, (each) => each.written, bar.tick, end + LONGEST_LEAD)) {
     const here = change.played >= bar.tick && change.played < end;
     if (here)
       marks.push({
@@ -49,7 +51,7 @@ export function chordMarks(changes: readonly ChordChange[], bar: SoundingBar): r
     else if (change.written >= bar.tick && change.written < end)
       marks.push({ symbol: change.symbol, kind: 'echo', step: step(change.written), tieTo: null });
   }
-  const inForce = changes.findLast((change) => change.written <= bar.tick);
+  const inForce = between(changes, (change) => change.written, Number.NEGATIVE_INFINITY, bar.tick + 1).at(-1);
   if (inForce && !marks.some((mark) => mark.step <= 0)) marks.unshift({ symbol: inForce.symbol, kind: 'carried', step: 0, tieTo: null });
   return marks;
 }

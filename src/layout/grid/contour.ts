@@ -4,7 +4,7 @@
  * follow a true scale of their own, so that a note that stays, stays.
  */
 import type { PianoStroke } from '../../vocabulary';
-import type { Panel } from './cards';
+import type { Panel, StepGrid } from './cards';
 import type { Lane } from './frame';
 
 /** The scale of the right hand's lane for one card. */
@@ -27,22 +27,23 @@ const LARGEST_STEP = 34;
 /** True for a stroke that carries the outer line; a pickup leads into it. */
 export const isOuter = (stroke: PianoStroke): boolean => stroke.role !== 'inner';
 
-/** The scale for the panels of one card, given those of the whole form: the form's own middle where its range allows a clear scale, else the card's. */
-export function contourScale(card: readonly Panel[], form: readonly Panel[], lane: Lane, mark: number): ContourScale {
+/** The scale for the panels of one card, given the range of the whole form: the form's own middle where its range allows a clear scale, else the card's. */
+export function contourScale(card: readonly Panel[], whole: StepGrid['outerRange'], lane: Lane, mark: number): ContourScale {
   const bracket = Math.min(190, Math.max(2.3 * mark, lane.height * 0.48));
   const room = lane.height - bracket - (mark + CAP) / 2 - 4;
-  const whole = rangeOf(form);
-  const own = rangeOf(card);
+  const own = outerRange(card);
   const wide = room / Math.max(2, whole.high - whole.low);
   const range = wide >= 14 ? whole : own;
   const outer = Math.min(LARGEST_STEP, room / Math.max(2, range.high - range.low));
   return { bracket, outer, middle: (range.low + range.high) / 2, lane, mark };
 }
 
-function rangeOf(panels: readonly Panel[]): { readonly low: number; readonly high: number } {
+/** The lowest and highest note of the octave line in some panels. */
+export function outerRange(panels: readonly Panel[]): { readonly low: number; readonly high: number } {
   const lows = panels.flatMap((panel) => panel.right.filter((mark) => isOuter(mark.stroke)).map((mark) => mark.stroke.midi[0] ?? 72));
   const notes = lows.length > 0 ? lows : panels.flatMap((panel) => panel.right.flatMap((mark) => mark.stroke.midi));
-  return notes.length === 0 ? { low: 72, high: 72 } : { low: Math.min(...notes), high: Math.max(...notes) };
+  const range = notes.reduce((so, note) => ({ low: Math.min(so.low, note), high: Math.max(so.high, note) }), { low: 127, high: 0 });
+  return notes.length === 0 ? { low: 72, high: 72 } : range;
 }
 
 /** Where the lower end of an outer stroke is drawn (centre of its block). */

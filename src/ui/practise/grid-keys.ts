@@ -11,7 +11,7 @@ export interface Place {
  * card's bar, with Ctrl to the ends of the card, PageUp and PageDown by a card. Null for any other key.
  */
 export function placeAfterKey(grid: StepGrid, place: Place, key: string, ctrl: boolean): Place | null {
-  const panels = grid.cards.flatMap((card) => card.panels);
+  const { panels } = grid;
   const panel = panels[place.bar];
   const card = grid.cards[grid.cardOfBar[place.bar] ?? 0];
   if (!panel || !card) return null;
