@@ -1,0 +1,49 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { frameOf, PANEL_WIDTH } from '../../../src/layout/grid/frame';
+import { nextHeight } from '../../../src/layout/grid/next-boxes';
+import { boardRoom } from '../../../src/ui/practise/board-room';
+
+/** Heights in px of what `boardRoom` hands out, worked out the long way. */
+function heights(width: number, height: number) {
+  const room = boardRoom({ width, height, top: 60 }, true);
+  const pair = width / (2 * PANEL_WIDTH);
+  const frame = frameOf(room.stacked, room.nowUnits, room.enlarged);
+  const now = room.stacked ? 2 * frame.height * 2 * pair : frame.height * pair;
+  return { room, now, next: nextHeight(room.stacked, room.enlarged) * pair };
+}
+
+describe("the board's room", () => {
+  // Windows 1280 × 930, 1280 × 800, 1180 × 820, 1366 × 768, 768 × 1024 and 390 × 844, less header, margins and transport of the page.
+  it.each([
+    [1240, 778],
+    [1240, 650],
+    [1140, 670],
+    [1326, 616],
+    [728, 870],
+    [366, 702],
+  ])('keeps the whole next card above the transport on %i × %i', (width, height) => {
+    const { now, next } = heights(width, height);
+    expect(60 + now + next + 3 * 8).toBeLessThanOrEqual(height + 2);
+  });
+
+  it('keeps the sizes asked for on a 10-inch tablet in landscape', () => {
+    expect(boardRoom({ width: 1240, height: 650, top: 60 }, true).enlarged).toBe(1);
+  });
+
+  it('stacks the panels on narrow screens only, and draws larger only where there is height to spare', () => {
+    expect(boardRoom({ width: 699, height: 700, top: 60 }, true).stacked).toBe(true);
+    expect(boardRoom({ width: 700, height: 700, top: 60 }, true).stacked).toBe(false);
+    expect(boardRoom({ width: 728, height: 870, top: 60 }, true).enlarged).toBeGreaterThan(1);
+  });
+
+  it('never gives the sounding card less than it needs, on any screen', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 320, max: 2600 }), fc.integer({ min: 200, max: 1800 }), (width, height) => {
+        const { room } = heights(width, height);
+        expect(room.nowUnits).toBeGreaterThanOrEqual(frameOf(room.stacked, 0, room.enlarged).height);
+        expect(room.enlarged).toBeGreaterThanOrEqual(0.3);
+      }),
+    );
+  });
+});
