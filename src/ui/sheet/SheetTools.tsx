@@ -10,6 +10,7 @@ export interface SheetToolsProps {
   readonly onMidi: () => void;
 }
 
+/** The row of tools above the pages. */
 export function SheetTools({ paper, ready, onPaper, onPrint, onMidi }: SheetToolsProps) {
   return (
     <div className="sheet-tools">

@@ -9,7 +9,7 @@ import type { StaffSize } from './staff-sizes';
 import type { DrawnNote } from './system-drawing';
 import { useNear } from './use-near';
 
-/** One system of the staff view: the engraving when near, a touchable area over each bar, the line of the playhead. */
+/** What one system of the staff view is given. */
 export interface StaffSystemProps {
   readonly notation: Notation;
   readonly range: SystemRange;
@@ -23,6 +23,7 @@ export interface StaffSystemProps {
   readonly onStartAt: (barIndex: number) => void;
 }
 
+/** One system of the staff view: the engraving when near, a touchable area over each bar, the line of the playhead. */
 export function StaffSystem({ notation, range, size, staves, live, focusBar, onFocusBar, onStartAt }: StaffSystemProps) {
   const block = useRef<HTMLDivElement>(null);
   const line = useRef<HTMLDivElement>(null);
