@@ -3,7 +3,9 @@ export const PAPERS = {
   A4: { width: 210, height: 297 },
   Letter: { width: 215.9, height: 279.4 },
 } as const;
+/** A paper by its name. */
 export type PaperName = keyof typeof PAPERS;
+/** The papers in the order they are offered. */
 export const PAPER_NAMES = ['A4', 'Letter'] as const satisfies readonly PaperName[];
 
 /** White edge on all sides; printers reach everything inside it. */
