@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { StepGrid } from '../../layout/grid/cards';
 import { GRID_WORDS } from '../../words/grid';
 import type { BarRun } from './board-props';
@@ -10,7 +10,8 @@ type End = 'from' | 'to';
  * keys move an end by a card and report it. Without a loop the handles stand at the ends of the form.
  */
 export function useLoopHandles(grid: StepGrid, loop: BarRun | null, onLoop: (fromBar: number, toBar: number) => void) {
-  const [dragged, setDragged] = useState<BarRun | null>(null);
+  const [dragged, setDragged] = useState<(BarRun & { readonly end: End }) | null>(null);
+  const wantsFocus = useRef<End | null>(null);
   const bars = grid.cardOfBar.length;
   const settled = { fromBar: Math.max(0, loop?.fromBar ?? 0), toBar: Math.min(bars, loop?.toBar ?? bars) };
   const run = dragged ?? settled;
@@ -21,6 +22,33 @@ export function useLoopHandles(grid: StepGrid, loop: BarRun | null, onLoop: (fro
     if (end === 'from') return { fromBar: Math.min(target.fromBar, firstBarOfCard(grid, run.toBar - 1)), toBar: run.toBar };
     return { fromBar: run.fromBar, toBar: Math.max(target.toBar, endBarOfCard(grid, run.fromBar)) };
   };
+  // A handle is drawn beside its card, so it is another element after each move: the window follows the pointer, and the focus is carried over.
+  const latest = useRef({ movedTo, settled, onLoop, dragged });
+  latest.current = { movedTo, settled, onLoop, dragged };
+  const dragging = dragged !== null;
+  useEffect(() => {
+    if (!dragging) return;
+    const stop = new AbortController();
+    const listen = (name: 'pointermove' | 'pointerup' | 'pointercancel', listener: (event: globalThis.PointerEvent) => void) =>
+      window.addEventListener(name, listener, { signal: stop.signal });
+    listen('pointermove', (event) => {
+      const { dragged: before, movedTo: moved } = latest.current;
+      const card = cardUnder(event.clientX);
+      if (before && card !== null) setDragged({ ...moved(before.end, card), end: before.end });
+    });
+    listen('pointerup', () => {
+      const { dragged: to, settled: from, onLoop: report } = latest.current;
+      setDragged(null);
+      if (to && (to.fromBar !== from.fromBar || to.toBar !== from.toBar)) report(to.fromBar, to.toBar);
+    });
+    listen('pointercancel', () => setDragged(null));
+    return () => stop.abort();
+  }, [dragging]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: when the loop has changed, the handle has been drawn anew
+  useEffect(() => {
+    if (wantsFocus.current) document.querySelector<HTMLElement>(`.loop-handle.${wantsFocus.current}`)?.focus();
+    wantsFocus.current = null;
+  }, [loop]);
   const handle = (end: End) => ({
     role: 'slider',
     tabIndex: 0,
@@ -37,22 +65,14 @@ export function useLoopHandles(grid: StepGrid, loop: BarRun | null, onLoop: (fro
       event.stopPropagation();
       const here = grid.cardOfBar[end === 'from' ? run.fromBar : run.toBar - 1] ?? 0;
       const next = movedTo(end, here + step);
-      if (next.fromBar !== run.fromBar || next.toBar !== run.toBar) onLoop(next.fromBar, next.toBar);
+      if (next.fromBar === run.fromBar && next.toBar === run.toBar) return;
+      wantsFocus.current = end;
+      onLoop(next.fromBar, next.toBar);
     },
     onPointerDown: (event: PointerEvent) => {
-      event.currentTarget.setPointerCapture(event.pointerId);
-      setDragged(run);
+      event.preventDefault();
+      setDragged({ ...run, end });
     },
-    onPointerMove: (event: PointerEvent) => {
-      if (!dragged) return;
-      const card = cardUnder(event.clientX);
-      if (card !== null) setDragged(movedTo(end, card));
-    },
-    onPointerUp: () => {
-      if (dragged && (dragged.fromBar !== settled.fromBar || dragged.toBar !== settled.toBar)) onLoop(dragged.fromBar, dragged.toBar);
-      setDragged(null);
-    },
-    onPointerCancel: () => setDragged(null),
   });
   return { run, handle };
 }

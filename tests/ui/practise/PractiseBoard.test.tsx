@@ -153,6 +153,34 @@ describe('the map of the form', () => {
   });
 });
 
+describe('a loop handle', () => {
+  it('keeps the focus when a key moves it beside another card', () => {
+    const { again } = board({ loop: { fromBar: 0, toBar: 4 } });
+    const handle = () => screen.getByRole('slider', { name: 'Loop ends after' });
+    act(() => handle().focus());
+    fireEvent.keyDown(handle(), { key: 'ArrowRight' });
+    again({ loop: { fromBar: 0, toBar: 6 } });
+    expect(document.activeElement).toBe(handle());
+  });
+
+  it('follows the pointer over several cards, shows the run at once and reports it once, when let go', () => {
+    // Every block of the map 40 px wide, side by side.
+    const { props, view } = board();
+    const blocks = [...view.container.querySelectorAll<HTMLElement>('.map-block')];
+    blocks.forEach((block, at) => {
+      block.getBoundingClientRect = () => ({ left: at * 40, right: at * 40 + 40 }) as DOMRect;
+    });
+    const handle = () => screen.getByRole('slider', { name: 'Loop ends after' });
+    fireEvent.pointerDown(handle(), { clientX: 260 });
+    for (const clientX of [230, 150, 100, 60]) fireEvent.pointerMove(window, { clientX });
+    expect(handle().getAttribute('aria-valuenow')).toBe('4');
+    expect(props.onLoop).not.toHaveBeenCalled();
+    fireEvent.pointerUp(window);
+    fireEvent.pointerUp(window);
+    expect(vi.mocked(props.onLoop).mock.calls).toEqual([[0, 4]]);
+  });
+});
+
 describe('the playhead', () => {
   it('moves, lights strokes and keys without a single React commit within a card', async () => {
     let tick = 0;
