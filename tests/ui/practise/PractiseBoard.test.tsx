@@ -1,54 +1,8 @@
-import { act, fireEvent, render, screen, within } from '@testing-library/react';
-import { Profiler, StrictMode } from 'react';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Heard } from '../../../src/state/ports';
-import type { PractiseBoardProps } from '../../../src/ui/practise/board-props';
-import { PractiseBoard } from '../../../src/ui/practise/PractiseBoard';
 import { ferryScore } from '../../layout/ferry-score';
-
-const score = ferryScore();
-const heardAt = (tick: number, countIn: number | null = null): Heard => ({
-  tick,
-  pass: 0,
-  countIn,
-  performance: {} as Heard['performance'],
-});
-
-function board(changes: Partial<PractiseBoardProps> = {}) {
-  const props: PractiseBoardProps = {
-    score,
-    heard: () => null,
-    playing: false,
-    cursorBar: 0,
-    loop: null,
-    why: (stroke) => `${stroke.names[0]} because of ${stroke.chord}.`,
-    onStartAt: vi.fn(),
-    onStroke: vi.fn(),
-    onLoop: vi.fn(),
-    ...changes,
-  };
-  let commits = 0;
-  const draw = (given: PractiseBoardProps) => (
-    <StrictMode>
-      <Profiler
-        id="board"
-        onRender={() => {
-          commits += 1;
-        }}
-      >
-        <PractiseBoard {...given} />
-      </Profiler>
-    </StrictMode>
-  );
-  const view = render(draw(props));
-  return { props, view, again: (more: Partial<PractiseBoardProps>) => view.rerender(draw({ ...props, ...more })), commits: () => commits };
-}
-
-const cell = (name: RegExp) => screen.getByRole('gridcell', { name });
-const frames = (count: number) =>
-  act(async () => {
-    for (let at = 0; at < count; at++) await new Promise<void>((done) => requestAnimationFrame(() => done()));
-  });
+import { board, cell, frames, heardAt, score } from './drawn-board';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -124,60 +78,6 @@ describe('touch', () => {
     const { props } = board();
     fireEvent.click(cell(/^bar 2, 3-side, beat 1,/));
     expect(props.onStroke).toHaveBeenCalledWith(expect.objectContaining({ names: ['A2'] }));
-  });
-});
-
-describe('the map of the form', () => {
-  it('shows every section with its bars, odd ones set apart in words', () => {
-    board();
-    const map = screen.getByRole('navigation', { name: 'The form' });
-    expect(within(map).getByText('Bridge').closest('.map-section')?.textContent).toContain('3 bars');
-    expect(within(map).getByText('Break').closest('.map-section')?.textContent).toContain('1 bar, from the 3-side');
-  });
-
-  it('leads to any card', () => {
-    const { props } = board();
-    fireEvent.click(screen.getByRole('button', { name: 'bars 9 to 10: D6, Gm6' }));
-    expect(props.onStartAt).toHaveBeenCalledWith(8);
-  });
-
-  it('moves an end of the loop by a card with the arrow keys, never past the other end', () => {
-    const { props, again } = board({ loop: { fromBar: 0, toBar: 4 } });
-    fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop ends after' }), { key: 'ArrowRight' });
-    expect(props.onLoop).toHaveBeenLastCalledWith(0, 6);
-    fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop starts at' }), { key: 'ArrowRight' });
-    expect(props.onLoop).toHaveBeenLastCalledWith(2, 4);
-    again({ loop: { fromBar: 2, toBar: 4 } });
-    fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop starts at' }), { key: 'ArrowRight' });
-    expect(props.onLoop).toHaveBeenCalledTimes(2);
-  });
-});
-
-describe('a loop handle', () => {
-  it('keeps the focus when a key moves it beside another card', () => {
-    const { again } = board({ loop: { fromBar: 0, toBar: 4 } });
-    const handle = () => screen.getByRole('slider', { name: 'Loop ends after' });
-    act(() => handle().focus());
-    fireEvent.keyDown(handle(), { key: 'ArrowRight' });
-    again({ loop: { fromBar: 0, toBar: 6 } });
-    expect(document.activeElement).toBe(handle());
-  });
-
-  it('follows the pointer over several cards, shows the run at once and reports it once, when let go', () => {
-    // Every block of the map 40 px wide, side by side.
-    const { props, view } = board();
-    const blocks = [...view.container.querySelectorAll<HTMLElement>('.map-block')];
-    blocks.forEach((block, at) => {
-      block.getBoundingClientRect = () => ({ left: at * 40, right: at * 40 + 40 }) as DOMRect;
-    });
-    const handle = () => screen.getByRole('slider', { name: 'Loop ends after' });
-    fireEvent.pointerDown(handle(), { clientX: 260 });
-    for (const clientX of [230, 150, 100, 60]) fireEvent.pointerMove(window, { clientX });
-    expect(handle().getAttribute('aria-valuenow')).toBe('4');
-    expect(props.onLoop).not.toHaveBeenCalled();
-    fireEvent.pointerUp(window);
-    fireEvent.pointerUp(window);
-    expect(vi.mocked(props.onLoop).mock.calls).toEqual([[0, 4]]);
   });
 });
 
