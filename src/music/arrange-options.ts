@@ -2,6 +2,7 @@ import type { Clave, Colour, Compass, Device, Direction, Hands, Level, Stretch }
 import type { CellId } from './montuno/cells';
 import type { FigureEdit } from './montuno/edits';
 import type { SoloKind } from './montuno/solo';
+import type { PercussionChoice } from './percussion/percussion';
 
 /** What a player may set; everything missing has a stated default. */
 export interface ArrangeOptions {
@@ -31,6 +32,8 @@ export interface ArrangeOptions {
   readonly cells?: { readonly two: CellId; readonly three: CellId };
   /** True puts every cell on the wrong side, as an exercise. */
   readonly crossed?: boolean;
+  /** Which percussion plays; by style and section when missing. */
+  readonly percussion?: PercussionChoice;
   /** Changes to single strokes, made by hand. */
   readonly edits?: readonly FigureEdit[];
   /** A solo in place of the figure: an example line, or guide tones alone to improvise on. */

@@ -1,23 +1,17 @@
 import type { PianoStroke } from '../vocabulary';
-import type { Chart, ChartNotice, SoundingBar } from './chart/chart';
+import type { ChartNotice, SoundingBar } from './chart/chart';
 import type { HarmonicTimeline } from './harmony/timeline';
-import { editFits, type FigureEdit } from './montuno/edits';
+import type { UnfitEdit } from './montuno/edits';
 import type { StyleRow } from './styles/styles';
 
 /** What an arrangement has to say beside the form's own notices: a tempo outside the style, a figure that had to bend, an edit that fits nowhere. */
 export function arrangeNotices(
   timeline: HarmonicTimeline,
-  chart: Chart,
   styleAt: (bar: SoundingBar) => StyleRow,
   rightHand: readonly PianoStroke[],
-  edits: readonly FigureEdit[],
+  unfit: readonly UnfitEdit[],
 ): ChartNotice[] {
-  return [
-    ...tempoNotices(timeline, styleAt),
-    ...bendNotices(timeline, rightHand),
-    ...editNotices(timeline, rightHand, edits),
-    ...(chart.figure ? [] : []),
-  ];
+  return [...tempoNotices(timeline, styleAt), ...bendNotices(timeline, rightHand), ...editNotices(timeline, unfit)];
 }
 
 /** Said once for each style whose usual range the tempo leaves. */
@@ -54,13 +48,11 @@ function bendNotices({ bars }: HarmonicTimeline, rightHand: readonly PianoStroke
   });
 }
 
-function editNotices(timeline: HarmonicTimeline, rightHand: readonly PianoStroke[], edits: readonly FigureEdit[]): ChartNotice[] {
-  return edits.flatMap((edit): ChartNotice[] => {
-    const bar = timeline.bars.find(({ index }) => index === edit.bar);
-    const there = rightHand.some(({ tick }) => bar !== undefined && tick === bar.tick + edit.step * 240);
-    const done = edit.change === 'off' ? !there : edit.change === 'on' ? there || editFits(rightHand, edit, timeline) : there;
-    return done
-      ? []
-      : [{ code: 'edit out of place', bar: edit.bar, section: bar?.section ?? null, detail: { step: edit.step, change: edit.change } }];
-  });
+function editNotices({ bars }: HarmonicTimeline, unfit: readonly UnfitEdit[]): ChartNotice[] {
+  return unfit.map(({ edit, why }) => ({
+    code: 'edit out of place',
+    bar: edit.bar,
+    section: bars.find(({ index }) => index === edit.bar)?.section ?? null,
+    detail: { step: edit.step, change: edit.change, why },
+  }));
 }

@@ -19,6 +19,7 @@ import type { Alignment } from './clave/alignment';
 import { harmonicTimeline } from './harmony/timeline';
 import { buildFigure } from './montuno/figure';
 import { guideTonesOnly } from './montuno/solo';
+import { percussionParts } from './percussion/percussion';
 import type { Key } from './pitch/key';
 import { figureOfBars } from './score-bars';
 import { alignmentOf, claveStrokes } from './score-clave';
@@ -82,7 +83,12 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
   const colour = options.colour ?? style.colour;
   const barFigure = figureOfBars(form, options, styleAt, chart.clave.direction);
   const bass = bassLine(timeline, kind, (bar) => styleAt(bar).bass);
-  const { rightHand, leftHand } = buildFigure(timeline, {
+  const percussion = percussionParts(timeline.bars, kind, {
+    styleOf: (bar) => options.style ?? bar.style,
+    closed: timeline.closed,
+    ...(options.percussion === undefined ? {} : { choice: options.percussion }),
+  });
+  const { rightHand, leftHand, unfit } = buildFigure(timeline, {
     barFigure,
     claveKind: kind,
     colour,
@@ -111,9 +117,9 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
     form,
     fromTick: timeline.fromTick,
     toTick: timeline.toTick,
-    parts: { rightHand, leftHand, bass, clave: claveStrokes(timeline.bars, kind), percussion: {} },
+    parts: { rightHand, leftHand, bass, clave: claveStrokes(timeline.bars, kind), percussion },
     alignment: alignmentOf(timeline.bars, rightHand.length > 0 ? rightHand : leftHand, form.clave),
-    notices: [...form.notices, ...arrangeNotices(timeline, transposed, styleAt, rightHand, options.edits ?? [])],
+    notices: [...form.notices, ...arrangeNotices(timeline, styleAt, rightHand, unfit)],
   };
 }
 

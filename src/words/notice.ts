@@ -28,7 +28,7 @@ const SENTENCES: Readonly<Record<Language, Sentences>> = {
     'figure bends': ({ bar, detail }) =>
       `The written figure bends in bar ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'the chord'))} has no inner notes for it there, so it plays octaves.`,
     'edit out of place': ({ bar, detail }) =>
-      `A change made by hand in bar ${(bar ?? 0) + 1}, on ${countName(Number(detail.step ?? 0), false, 'en')}, finds nothing to change there now; it is kept.`,
+      `A change made by hand in bar ${(bar ?? 0) + 1}, on ${countName(Number(detail.step ?? 0), false, 'en')}, ${detail.why === 'outside the keys' ? 'goes past the last key of the instrument; notes beyond it are left out.' : 'finds nothing to change there now; it is kept.'}`,
     'open odd vamp': (notice) =>
       `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; it is held twice so that the sides close.`,
   },

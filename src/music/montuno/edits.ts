@@ -10,17 +10,33 @@ export type FigureEdit =
   | { readonly bar: number; readonly step: number; readonly change: 'pitch'; readonly semitones: number }
   | { readonly bar: number; readonly step: number; readonly change: 'length'; readonly steps: number };
 
-/** The sketches with every edit done, in the order they were made. An edit on a rest, or where the band does not play, changes nothing. */
-export function applyEdits(sketches: readonly Sketch[], edits: readonly FigureEdit[], timeline: HarmonicTimeline): readonly Sketch[] {
-  return edits.reduce((figure, edit) => applied(figure, edit, timeline), sketches);
+/** An edit that could not be done, and why. */
+export interface UnfitEdit {
+  readonly edit: FigureEdit;
+  readonly why: 'rest' | 'outside the keys';
+}
+
+/** The sketches with every edit done, in the order they were made. An edit on a rest, or where the band does not play, changes nothing and is given back. */
+export function applyEdits(
+  sketches: readonly Sketch[],
+  edits: readonly FigureEdit[],
+  timeline: HarmonicTimeline,
+): { readonly sketches: readonly Sketch[]; readonly unfit: readonly UnfitEdit[] } {
+  let figure = sketches;
+  const unfit: UnfitEdit[] = [];
+  for (const edit of edits) {
+    if (fits(figure, edit, timeline)) figure = applied(figure, edit, timeline);
+    else if (timeline.bars.some(({ index }) => index === edit.bar)) unfit.push({ edit, why: 'rest' });
+  }
+  return { sketches: figure, unfit };
 }
 
 /** True when an edit finds the stroke it changes (or, for `on`, a place to put one). */
-export function editFits(sketches: readonly { readonly tick: number }[], edit: FigureEdit, timeline: HarmonicTimeline): boolean {
+function fits(sketches: readonly Sketch[], edit: FigureEdit, timeline: HarmonicTimeline): boolean {
   const bar = timeline.bars.find(({ index }) => index === edit.bar);
   if (bar?.playing !== 'band' || edit.step * TICKS_PER_STEP >= bar.ticks) return false;
-  const struck = sketches.some(({ tick }) => tick === bar.tick + edit.step * TICKS_PER_STEP);
-  return edit.change === 'on' ? !struck : struck;
+  const struck = sketches.some(({ planned }) => planned.bar.index === edit.bar && planned.step === edit.step);
+  return edit.change === 'on' ? !struck && sketches.length > 0 : struck;
 }
 
 function applied(sketches: readonly Sketch[], edit: FigureEdit, timeline: HarmonicTimeline): readonly Sketch[] {
@@ -46,15 +62,7 @@ function withAdded(
   timeline: HarmonicTimeline,
 ): readonly Sketch[] {
   const bar = timeline.bars.find(({ index }) => index === edit.bar);
-  if (
-    !bar ||
-    !editFits(
-      sketches.map(({ planned }) => planned),
-      edit,
-      timeline,
-    )
-  )
-    return sketches;
+  if (!bar) return sketches;
   const tick = bar.tick + edit.step * TICKS_PER_STEP;
   const before = sketches.filter(({ planned }) => planned.tick < tick);
   const model =

@@ -3,7 +3,7 @@ import { sideSteps } from '../harmony/bar-steps';
 import { planLines } from '../harmony/plan-lines';
 import type { HarmonicTimeline, HarmonyBar } from '../harmony/timeline';
 import { applyDevices } from './devices';
-import { applyEdits, type FigureEdit } from './edits';
+import { applyEdits, type FigureEdit, type UnfitEdit } from './edits';
 import { giveToHands, type TwoHands } from './hands';
 import { planLeft } from './left-hand';
 import { levelRow } from './levels';
@@ -45,14 +45,19 @@ export interface FigureOptions {
   ) => readonly Sketch[];
 }
 
+/** Both hands, and the edits that found nothing to change. */
+export interface Figure extends TwoHands {
+  readonly unfit: readonly UnfitEdit[];
+}
+
 /** The piano figure over a timeline: plan the strokes, lead the voices, apply devices and edits, place it on the keyboard, give it to the hands. */
-export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions): TwoHands {
+export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions): Figure {
   const { planned, positions, planOf } = leadVariant(timeline, options, variantOf(timeline, options));
   const tonicPc = tonicOf(timeline);
   const drawn = sketchStrokes(planned, positions, timeline.closed, tonicPc);
   const figure = options.instead ? options.instead(planned, positions, drawn) : drawn;
   const changed = applyDevices(figure, (bar) => options.barFigure(bar).devices);
-  const sketches = applyEdits(changed, options.edits, timeline);
+  const { sketches, unfit } = applyEdits(changed, options.edits, timeline);
   const line = positions.map(({ shape }) => shape.octave.pitch);
   const { from: lowest, to: highest } = KEYBOARDS[options.compass];
   const placing = {
@@ -63,8 +68,16 @@ export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions):
     highest,
   };
   const leftPlan = planLeft(timeline, planOf, positions, options.stretch);
-  return giveToHands(sketches, { hands: options.hands, stretch: options.stretch, bass: options.bass, leftPlan }, placing);
+  const onKeys = ({ pitch }: { readonly pitch: number }): boolean =>
+    pitch + placing.tonicMidi >= lowest && pitch + placing.tonicMidi <= highest;
+  const offKeys = options.edits.filter(
+    (edit) => edit.change === 'pitch' && sketches.some((sketch) => isAt(sketch, edit) && !sketch.notes.every(onKeys)),
+  );
+  const hands = giveToHands(sketches, { hands: options.hands, stretch: options.stretch, bass: options.bass, leftPlan }, placing);
+  return { ...hands, unfit: [...unfit, ...offKeys.map((edit): UnfitEdit => ({ edit, why: 'outside the keys' }))] };
 }
+
+const isAt = ({ planned }: Sketch, { bar, step }: FigureEdit): boolean => planned.bar.index === bar && planned.step === step;
 
 interface Variant {
   readonly opening: Opening;

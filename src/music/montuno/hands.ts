@@ -32,9 +32,13 @@ export function giveToHands(sketches: readonly Sketch[], options: HandOptions, p
   if (options.hands === 'right') return { rightHand: right, leftHand: [] };
   if (options.hands === 'tumbao') return { rightHand: right, leftHand: options.bass.map((stroke) => asPiano(stroke, placing.lowest)) };
   const own = options.leftPlan.strokes(placing);
+  if (options.hands === 'left') {
+    const whole = strokesOf(sketches.map(unlifted), placing, (sketch) => withinStretch(lowered(sketch.notes, 12), sketch, options.stretch));
+    return { rightHand: [], leftHand: whole };
+  }
   const follows = sketches.filter(({ planned }) => !options.leftPlan.has(planned.bar)).map(unlifted);
   const left = [...strokesOf(follows, placing, leftNotes(sketches, options, placing), leftRole), ...own].sort((a, b) => a.tick - b.tick);
-  return options.hands === 'left' ? { rightHand: [], leftHand: left } : { rightHand: right, leftHand: left };
+  return { rightHand: right, leftHand: left };
 }
 
 /** What the left hand strikes under each sketch (whose own lift has been taken back). */

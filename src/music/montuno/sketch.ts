@@ -70,7 +70,7 @@ function fromShape(planned: PlannedStroke, { shape, pull, span }: HandPosition):
       fallback: shape.inner.length === 0 ? thin(power) : null,
     };
   }
-  if (planned.role === 'O' || (planned.role === 'i' && shape.inner.length === 0)) {
+  if (planned.role === 'O' || (planned.role === 'i' && (power || shape.inner.length === 0))) {
     return { ...common, role: 'octave', notes: octaves, fallback: planned.role === 'i' ? thin(power) : null };
   }
   if (planned.role === 'i') return { ...common, role: 'inner', notes: shape.inner };
