@@ -45,4 +45,5 @@ export type WorldCommand =
   | { readonly kind: 'save midi' }
   | { readonly kind: 'save chart' };
 
+/** Everything a player can ask of the desk, as values, so that buttons, keys and tests share one list. */
 export type Command = DeskCommand | WorldCommand;

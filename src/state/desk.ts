@@ -64,6 +64,7 @@ export interface Desk {
   readonly warm: () => Promise<void>;
 }
 
+/** Joins the stores, the pipeline, the player and the storage; the screens talk to what it gives back. */
 export function createDesk(ports: DeskPorts): Desk {
   const { demos, now, newId } = ports;
   const pipeline = createPipeline(ports.stages);

@@ -33,6 +33,7 @@ export interface Opener {
   readonly part: (otherTab: OtherTab | null) => void;
 }
 
+/** What opens a chart from the shelf or the demo book without losing the one on the desk. */
 export function createOpener({ store, keeping, pipeline, demos, now, newId, stop }: OpenerParts): Opener {
   const entryFor = (id: string, text: string): ShelfEntry => ({ id, title: titleOf(text), changed: now() });
 

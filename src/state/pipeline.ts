@@ -25,6 +25,7 @@ export interface Music {
   readonly performance: Performance;
 }
 
+/** From chart text to score and performance, each stage worked out again only when its inputs change. */
 export interface Pipeline {
   /** Reads chart text. */
   readonly read: (text: string) => Result<Chart, ChartFault>;

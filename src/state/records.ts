@@ -3,6 +3,7 @@ import { fieldsOf } from './settings-record';
 /** Version of every record written now; older ones are brought forward by `decode`, newer ones are left alone. */
 export const RECORD_VERSION = 1;
 
+/** The kinds of things that are kept on the device. */
 export type RecordKind = 'chart' | 'settings' | 'preferences' | 'shelf' | 'desk';
 
 /** What came out of a saved record. `newer` was written by a later version of the program; `corrupt` is no record at all. */

@@ -30,6 +30,7 @@ export interface PartBalance {
   readonly level: number;
   readonly muted: boolean;
 }
+/** How loud each part is, and the whole. */
 export type Balance = Readonly<Record<PartName, PartBalance>>;
 
 /** What a player sets for one chart; remembered with the chart. Which hands sound is the mute of `piano right` and `piano left` in `balance`. */
@@ -99,6 +100,7 @@ export const DEFAULT_SETTINGS: Settings = {
   balance: DEFAULT_BALANCE,
 };
 
+/** Preferences of someone who has set nothing. */
 export const DEFAULT_PREFERENCES: Preferences = {
   theme: 'device',
   tempoUnit: 'half',

@@ -23,6 +23,7 @@ export interface Sounding {
 
 const STOPPED = { kind: 'stopped' } as const;
 
+/** Keeps the player in step with the arrangement: starts, stops and hands over changes. */
 export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Promise<Player>, everyFrame: EveryFrame): Sounding {
   const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0, startBar: 0 }));
   let player: Player | null = null;

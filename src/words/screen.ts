@@ -16,6 +16,7 @@ export const LEVEL_WORDS: Readonly<Record<Level, string>> = {
   6: 'riffs and bloques',
 };
 
+/** What the hands do, in words. */
 export const HANDS_WORDS: Readonly<Record<Hands, string>> = {
   double: 'both hands, an octave apart',
   wide: 'both hands, two octaves apart',
@@ -26,6 +27,7 @@ export const HANDS_WORDS: Readonly<Record<Hands, string>> = {
   left: 'left hand alone',
 };
 
+/** Devices by name. */
 export const DEVICE_WORDS: Readonly<Record<Device, string>> = {
   'octave-up': 'hand an octave up',
   'octaves-only': 'octaves only',
@@ -45,6 +47,7 @@ export const DEVICE_HINTS: Readonly<Record<Device, string>> = {
   'half-step-out': 'one cycle in four goes outside',
 };
 
+/** Colours by name. */
 export const COLOUR_WORDS: Readonly<Record<Colour, string>> = { plain: 'plain', jazz: 'jazz' };
 
 /** A key as it is printed: `Bb` gives `B♭`, `F#m` gives `F♯m`. */
@@ -59,6 +62,7 @@ export const tempoRangeWords = (unit: 'half' | 'quarter'): string => {
   const factor = unit === 'half' ? 1 : 2;
   return `A tempo is a number from ${TEMPO_RANGE.from * factor} to ${TEMPO_RANGE.to * factor} ${tempoUnitWords(unit)} a minute.`;
 };
+/** The unit of a tempo in words. */
 export const tempoUnitWords = (unit: 'half' | 'quarter'): string => (unit === 'half' ? 'half notes' : 'quarter notes');
 
 /** Bars [from, to) as people write a run: `Loop 1–4`. */

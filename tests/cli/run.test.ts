@@ -1,3 +1,4 @@
+// long because every command and every kind of bad use has its case
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import type { World } from '../../src/cli/outcome';

@@ -33,6 +33,7 @@ const MINOR: readonly ChordFamily[] = ['minor'];
 const DOMINANT: readonly ChordFamily[] = ['dominant', 'augmented'];
 const ANY_MAJOR: readonly ChordFamily[] = ['major', 'dominant'];
 
+/** The lines, in the order in which they are tried. */
 export const LINES: readonly LineRow[] = [
   {
     name: 'i–♭VII–♭VI–V7',

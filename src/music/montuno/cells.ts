@@ -23,6 +23,7 @@ const COMMON = 'common practice, no source';
 const MEMORY = 'from memory';
 const NEUTRAL = 'Keyboard Magazine, 2017: one-bar patterns are clave-neutral; grid from memory';
 
+/** All cells. Ids begin with A (2-side) and B (3-side) for montuno cells that pair freely. */
 export const CELLS = [
   {
     id: 'A1',
@@ -108,6 +109,7 @@ export const CELLS = [
   },
 ] as const satisfies readonly Cell[];
 
+/** The id of a cell in the table. */
 export type CellId = (typeof CELLS)[number]['id'];
 
 /** The cell of an id. */

@@ -44,6 +44,7 @@ export interface BarPlan {
   readonly loudness: number;
   readonly devices: readonly Device[];
 }
+/** What a bar plays. */
 export type PlanOf = (bar: HarmonyBar) => BarPlan;
 
 /** The strokes of a figure over a timeline, in order: rhythm, roles and harmony, no pitches. */

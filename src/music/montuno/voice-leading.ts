@@ -27,6 +27,7 @@ export interface HandPosition {
 /** The kind of degree on which a figure's octaves are asked to open, or null. */
 export type Opening = 'third' | 'seventh' | 'body' | null;
 
+/** What voice leading is asked to respect. */
 export interface LeadingOptions {
   readonly colour: Colour;
   readonly pullAt: PullAt;

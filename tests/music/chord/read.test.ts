@@ -1,3 +1,4 @@
+// long because the published symbols are one table
 import fc from 'fast-check';
 import { Note, Chord as OtherReader } from 'tonal';
 import { describe, expect, test } from 'vitest';
