@@ -1,4 +1,4 @@
-import { type IDBPDatabase, openDB } from 'idb';
+import type { IDBPDatabase } from 'idb';
 import type { Storage, StorageRead, StorageWrite } from '../state/ports';
 
 const DATABASE = 'contratiempo';
@@ -26,7 +26,8 @@ export interface StorageParts {
 /** The real parts: IndexedDB, localStorage and a broadcast channel. */
 export function browserStorageParts(): StorageParts {
   return {
-    openDatabase: () => openDB(DATABASE, 1, { upgrade: (database) => void database.createObjectStore(STORE) }),
+    // Fetched apart from the first screen, which does not wait for it.
+    openDatabase: async () => (await import('idb')).openDB(DATABASE, 1, { upgrade: (database) => void database.createObjectStore(STORE) }),
     local: () => window.localStorage,
     channel: 'BroadcastChannel' in window ? new BroadcastChannel(DATABASE) : null,
     persist: () => void navigator.storage?.persist?.().catch(() => false),

@@ -49,11 +49,13 @@ function VisitRows(props: {
               type="button"
               className={`bar-cell ${bar.side === 2 ? 'panel-two' : 'panel-three'}`}
               aria-current={bar.index === cursor || undefined}
-              aria-label={`${CHART_SCREEN.bar(bar.index)}, ${bar.side}-side, ${barWords(bar)}`}
               onClick={() => onStartAt(bar.index)}
             >
-              <span className="bar-chords">{barWords(bar)}</span>
-              <span className="bar-side">
+              <span className="visually-hidden">{`${CHART_SCREEN.bar(bar.index)}, ${bar.side}-side, ${barWords(bar)}`}</span>
+              <span className="bar-chords" aria-hidden="true">
+                {barWords(bar)}
+              </span>
+              <span className="bar-side" aria-hidden="true">
                 {bar.index + 1} · {bar.side}-side
               </span>
             </button>

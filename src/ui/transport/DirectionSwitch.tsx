@@ -5,13 +5,8 @@ import { SCREEN } from '../../words/screen';
 export function DirectionSwitch(props: { readonly direction: Direction; readonly onExchange: () => void }) {
   const [first, second] = props.direction === '2-3' ? (['2', '3'] as const) : (['3', '2'] as const);
   return (
-    <button
-      type="button"
-      className="direction"
-      aria-label={SCREEN.exchange(props.direction)}
-      title={SCREEN.exchange(props.direction)}
-      onClick={props.onExchange}
-    >
+    <button type="button" className="direction" title={SCREEN.exchange(props.direction)} onClick={props.onExchange}>
+      <span className="visually-hidden">{SCREEN.exchange(props.direction)}</span>
       <Panel side={first} />
       <span className="direction-turn" aria-hidden="true">
         ⇄
@@ -23,7 +18,7 @@ export function DirectionSwitch(props: { readonly direction: Direction; readonly
 
 function Panel({ side }: { readonly side: '2' | '3' }) {
   return (
-    <span className={side === '2' ? 'panel-two' : 'panel-three'}>
+    <span className={side === '2' ? 'panel-two' : 'panel-three'} aria-hidden="true">
       <span className="panel-name">
         {side}
         <span className="panel-word">-side</span>
