@@ -17,6 +17,9 @@ import { assert } from './vocabulary';
 /** Fetched once the page stands; the first screen does without it. */
 const quickLine = () => import('./music/chart/quick-line');
 
+/** A name for a new chart. Made here because `crypto.randomUUID` is missing where the page is served without https. */
+const randomId = (): string => Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, '0')).join('');
+
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
   const desk = createDesk({
@@ -35,7 +38,7 @@ async function start(page: Document): Promise<void> {
       },
     },
     now: Date.now,
-    newId: () => crypto.randomUUID(),
+    newId: randomId,
   });
 
   const root = page.getElementById('page');

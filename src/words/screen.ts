@@ -133,7 +133,7 @@ export function keepingWords(kind: 'kept' | 'waiting' | 'refused', refused: stri
 
 /** What the page says when sound cannot start. */
 export const blockedWords = (reason: string): string =>
-  `The sound could not start: ${reason}. Press Play again, or look whether this page may play sound.`;
+  `The sound could not start: ${reason}. Touch the page or press a key to go on, or look whether this page may play sound.`;
 
 /** What the first screen says. */
 export const SCREEN = {
