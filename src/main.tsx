@@ -18,7 +18,8 @@ import { assert } from './vocabulary';
 const quickLine = () => import('./music/chart/quick-line');
 
 /** A name for a new chart. Made here because `crypto.randomUUID` is missing where the page is served without https. */
-const randomId = (): string => Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, '0')).join('');
+const randomId = (): string =>
+  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
