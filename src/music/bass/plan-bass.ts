@@ -13,6 +13,8 @@ export interface PlannedBass {
   readonly aim: 'root' | 'fifth' | 'fifth or approach';
   readonly firstPassOnly: boolean;
   readonly hit: boolean;
+  /** Where an approach may lead: the chord that follows within two steps, or null. */
+  readonly next: HarmonySpan | null;
 }
 
 /** The strokes of the bass over a timeline, in order: rhythm and harmony, no pitches. `feelOf` says how a bar is accompanied. */
@@ -44,6 +46,7 @@ export function planBass(timeline: HarmonicTimeline, feelOf: (bar: HarmonyBar) =
           aim: 'root',
           firstPassOnly: false,
           hit: true,
+          next: null,
         });
     }
     rooted = planned.at(-1)?.span ?? rooted;
@@ -69,7 +72,20 @@ function groove(
     if (!span?.chord) return;
     const target = aim !== 'root' && rooted !== span ? 'root' : aim;
     if (target === 'root') rooted = span;
-    strokes.push({ tick: bar.tick + step * TICKS_PER_STEP, bar, step, span, leadTicks, aim: target, firstPassOnly, hit: false });
+    strokes.push({
+      tick: bar.tick + step * TICKS_PER_STEP,
+      bar,
+      step,
+      span,
+      leadTicks,
+      aim: target,
+      firstPassOnly,
+      hit: false,
+      next:
+        leadTicks === 0 && !barred(timeline, bar.tick + step * TICKS_PER_STEP, 480)
+          ? (spanAt(timeline, bar.tick + step * TICKS_PER_STEP + 480) ?? null)
+          : null,
+    });
   };
   const opening = spanAt(timeline, bar.tick);
   if (pattern.opensOnOne && opens) add(0, 'root', opening, 0, true);
@@ -116,7 +132,9 @@ function hits(timeline: HarmonicTimeline, bar: HarmonyBar): PlannedBass[] {
     const next = spanAt(timeline, tick + TICKS_PER_STEP);
     const early = step % 2 === 1 && !timeline.asPlayed && next?.chord && next.symbol !== here?.symbol && !barred(timeline, tick, 240);
     const span = early ? next : here;
-    return span?.chord ? [{ tick, bar, step, span, leadTicks: early ? 240 : 0, aim: 'root', firstPassOnly: false, hit: true }] : [];
+    return span?.chord
+      ? [{ tick, bar, step, span, leadTicks: early ? 240 : 0, aim: 'root', firstPassOnly: false, hit: true, next: null }]
+      : [];
   });
 }
 

@@ -3,7 +3,8 @@ import type { Chord } from '../chord/chord';
 import { strokeName } from '../clave/patterns';
 import { sideOfStep, stepFromThreeSide } from '../harmony/bar-steps';
 import { cheapestPath, FORBIDDEN } from '../harmony/cheapest-path';
-import { barAt, type HarmonicTimeline, type HarmonyBar, silenceAfter } from '../harmony/timeline';
+import { barAt, type HarmonicTimeline, type HarmonyBar, type HarmonySpan, silenceAfter } from '../harmony/timeline';
+import { diatonicPcs, nameInKey } from '../pitch/key';
 import { degreeName, mod12, spellMidi } from '../pitch/spell';
 import type { BassFeel } from './patterns';
 import { type PlannedBass, planBass } from './plan-bass';
@@ -57,7 +58,7 @@ export function bassLine(timeline: HarmonicTimeline, claveKind: ClaveKind, feelO
   });
 }
 
-function candidates({ span, aim }: PlannedBass): Candidate[] {
+function candidates({ span, aim, next }: PlannedBass): Candidate[] {
   const chord = span.chord;
   if (!chord) return [];
   const wanted: { readonly pc: number; readonly role: BassRole; readonly degree: Degree }[] = [
@@ -69,11 +70,23 @@ function candidates({ span, aim }: PlannedBass): Candidate[] {
     const third = chord.tones.find(({ degree }) => degree === '3' || degree === 'b3');
     if (third && third.pc !== chord.bassPc) wanted.push({ pc: third.pc, role: 'third', degree: third.degree });
   }
+  if (aim === 'fifth or approach' && next?.chord && next.chord.bassPc !== chord.bassPc) wanted.push(...approaches(next, span));
   const all: Candidate[] = [];
   for (const { pc, role, degree } of wanted) {
     for (let midi = BASS_RANGE.from; midi <= BASS_RANGE.to; midi++) if (mod12(midi) === pc) all.push({ midi, role, degree });
   }
   return all;
+}
+
+/** Notes that step into the next root: the half step below it, and steps of the key above and below (common practice, no source). */
+function approaches(next: HarmonySpan, here: HarmonySpan): { readonly pc: number; readonly role: BassRole; readonly degree: Degree }[] {
+  const goal = next.chord?.bassPc ?? 0;
+  const scale = diatonicPcs(here.key);
+  return [-1, -2, 1, 2].flatMap((step) => {
+    const pc = mod12(goal + step);
+    if (step !== -1 && !scale.has(pc)) return [];
+    return [{ pc, role: 'approach' as const, degree: DEGREES[mod12(pc - (here.chord?.rootPc ?? 0))] ?? '1' }];
+  });
 }
 
 const DEGREES: readonly Degree[] = ['1', 'b9', '9', 'b3', '3', '4', '#4', '5', '#5', '6', 'b7', '7'];
@@ -120,14 +133,15 @@ const GAP_TICKS = 40;
 
 function bassStroke(
   planned: PlannedBass,
-  { midi, role, degree }: Candidate,
+  candidate: Candidate,
   before: { readonly stroke: PlannedBass; readonly candidate: Candidate } | undefined,
   durationTicks: number,
   timeline: HarmonicTimeline,
   kind: ClaveKind,
 ): BassStroke {
   const { tick, bar, step, span, leadTicks } = planned;
-  const name = nameOf(planned, degree);
+  const { midi, role, degree } = candidate;
+  const name = nameOf(planned, candidate);
   const at = tick + leadTicks;
   return {
     tick,
@@ -152,7 +166,7 @@ function bassStroke(
       move: before
         ? {
             semitones: midi - before.candidate.midi,
-            fromName: nameOf(before.stroke, before.candidate.degree),
+            fromName: nameOf(before.stroke, before.candidate),
             fromDegree: before.candidate.degree,
             fromChord: before.stroke.span.symbol,
           }
@@ -163,9 +177,10 @@ function bassStroke(
   };
 }
 
-function nameOf({ span }: PlannedBass, degree: Degree): string {
+function nameOf({ span }: PlannedBass, { midi, role, degree }: Candidate): string {
   const chord = span.chord;
   if (!chord) return 'C';
+  if (role === 'approach') return chord.tones.find(({ pc }) => pc === mod12(midi))?.name ?? nameInKey(mod12(midi), span.key);
   if (chord.bass && degree === bassDegree(chord)) return chord.bass;
   return degreeName(chord.root, degree).name;
 }

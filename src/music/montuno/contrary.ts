@@ -51,3 +51,14 @@ function candidates({ planned, octave }: Sketch): Step[] {
   }
   return steps.length > 0 ? steps : [{ note: { pitch: octave.pitch - 12, degree: octave.degree }, line: octave.pitch }];
 }
+
+/** The left hand's note under inner notes of the right: the chord tone a third to a sixth above its own line that lies nearest to a fourth. */
+export function insideOf(sketch: Sketch, under: ShapeNote): ShapeNote {
+  const tones = sketch.planned.span.chord?.tones ?? [];
+  const root = sketch.octave.pitch - degreeSemitones[sketch.octave.degree];
+  const above = [3, 4, 5, 6, 7, 8, 9].flatMap((gap) =>
+    tones.filter(({ semitones }) => mod12(under.pitch + gap - root - semitones) === 0).map(({ degree }) => ({ gap, degree })),
+  );
+  const [best] = above.sort((a, b) => Math.abs(a.gap - 5) - Math.abs(b.gap - 5));
+  return best ? { pitch: under.pitch + best.gap, degree: best.degree } : under;
+}

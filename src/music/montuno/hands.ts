@@ -1,6 +1,6 @@
 import type { BassStroke, Hands, PianoStroke, Stretch } from '../../vocabulary';
 import { degreeSemitones, mod12 } from '../pitch/spell';
-import { contraryLine } from './contrary';
+import { contraryLine, insideOf } from './contrary';
 import type { LeftPlan } from './left-hand';
 import { tenthBelow } from './left-hand';
 import type { ShapeNote } from './shapes';
@@ -56,9 +56,11 @@ function leftNotes(
   if (hands === 'tenths') return (sketch) => (sketch.role === 'octave' || sketch.role === 'chord' ? [tenthBelow(sketch)] : below(sketch));
   if (hands === 'contrary') {
     const line = contraryLine(sketches.map(unlifted));
+    let under: ShapeNote | undefined;
     return (sketch) => {
       const note = line.get(sketch.planned);
-      return note ? [note] : below(sketch);
+      if (note) under = note;
+      return note ? [note] : sketch.role === 'inner' && under ? [insideOf(sketch, under)] : below(sketch);
     };
   }
   return below;

@@ -18,8 +18,9 @@ export interface LeftPlan {
   readonly strokes: (placing: Placing) => PianoStroke[];
 }
 
-/** Where the root of a left hand of its own lies: G2 to F#3. */
-const LOWEST_ROOT = 43;
+/** Where the root of a left hand of its own lies: C3 to B3, over the bass. Fifths of high roots go below them. */
+const LOWEST_ROOT = 48;
+const HIGH_ROOT = 53;
 
 /** Plans the left hand of style cells: roots, fifths and tenths on the beats, or the octave line an octave down. */
 export function planLeft(timeline: HarmonicTimeline, planOf: PlanOf, positions: readonly HandPosition[], stretch: Stretch): LeftPlan {
@@ -98,7 +99,7 @@ function notesOf(
   if (role === 'o' && octave) return [{ midi: placing.tonicMidi + octave.pitch - 12, degree: octave.degree }];
   const root = LOWEST_ROOT + mod12(chord.rootPc - LOWEST_ROOT);
   const fifth = chord.tones.find(({ degree }) => degree === '5' || degree === 'b5' || degree === '#5');
-  if (role === 'f' && fifth) return [{ midi: root + fifth.semitones, degree: fifth.degree }];
+  if (role === 'f' && fifth) return [{ midi: root + fifth.semitones - (root >= HIGH_ROOT ? 12 : 0), degree: fifth.degree }];
   const low = { midi: root, degree: '1' as Degree };
   const third = chord.tones.find(({ degree }) => degree === '3' || degree === 'b3');
   return role === 'T' && third && stretch === 'tenth' ? [low, { midi: root + 12 + third.semitones, degree: third.degree }] : [low];
