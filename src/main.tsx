@@ -30,7 +30,12 @@ async function start(page: Document): Promise<void> {
     storage: createStorage(browserStorageParts()),
     saver: createFileSaver(page),
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
-    loadPlayer: async () => (await import('./audio/player')).createPlayer(),
+    loadPlayer: async () => {
+      const { createPlayer } = await import('./audio/player').catch(() => {
+        throw new Error('the part of the page that plays could not be fetched');
+      });
+      return createPlayer();
+    },
     everyFrame,
     timer: {
       after: (ms, action) => {

@@ -38,18 +38,21 @@ export function browserStorageParts(): StorageParts {
 export function createStorage(parts: StorageParts): Storage {
   const shelf = openShelf(parts);
   let asked = false;
+  const safe = safeCopies(parts);
   return {
     read: async (key): Promise<StorageRead> => {
       try {
-        const text = await (await shelf).read(key);
+        const text = safe.of(key) ?? (await (await shelf).read(key));
         return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
       } catch (error) {
         return { kind: 'refused', reason: reasonOf(error) };
       }
     },
     write: async (key, text): Promise<StorageWrite> => {
+      const drop = safe.lay(key, text);
       try {
         await (await shelf).write(key, text);
+        drop();
       } catch (error) {
         return { kind: 'refused', reason: reasonOf(error) };
       }
@@ -64,6 +67,31 @@ export function createStorage(parts: StorageParts): Storage {
       };
       parts.channel?.addEventListener('message', heard);
       return () => parts.channel?.removeEventListener('message', heard);
+    },
+  };
+}
+
+/**
+ * A page that is closed takes its unfinished database writes with it. So each text lies in the small storage, which is written at once,
+ * until the database has it; a copy that is still there when it is read was never confirmed, and is the newer one.
+ */
+function safeCopies(parts: StorageParts) {
+  const place = (key: string): string => `${PREFIX}unconfirmed/${key}`;
+  const tried = <Value>(action: () => Value): Value | undefined => {
+    try {
+      return action();
+    } catch {
+      return undefined;
+    }
+  };
+  return {
+    of: (key: string): string | undefined => tried(() => parts.local().getItem(place(key))) ?? undefined,
+    lay: (key: string, text: string): (() => void) => {
+      tried(() => parts.local().setItem(place(key), text));
+      return () =>
+        void tried(() => {
+          if (parts.local().getItem(place(key)) === text) parts.local().removeItem(place(key));
+        });
     },
   };
 }

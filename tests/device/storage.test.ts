@@ -23,6 +23,7 @@ function small(records = new Map<string, string>(), fails: Error | null = null):
       if (fails) throw fails;
       records.set(key, text);
     },
+    removeItem: (key: string) => records.delete(key),
   };
   return stand as unknown as globalThis.Storage;
 }
@@ -52,6 +53,19 @@ describe('Storage of the device', () => {
     expect(await storage.write('chart/1', 'text')).toEqual({ kind: 'kept' });
     expect(await storage.read('chart/1')).toEqual({ kind: 'found', text: 'text' });
     expect([...records.keys()]).toEqual(['contratiempo/chart/1']);
+  });
+
+  it('loses nothing when the page goes away in the middle of a write', async () => {
+    const records = new Map<string, string>();
+    const kept = new Map<string, unknown>([['chart/1', 'old']]);
+    const never = { ...database(kept), put: () => new Promise(() => undefined) } as unknown as IDBPDatabase;
+    const leaving = createStorage(parts({ openDatabase: async () => never, local: () => small(records) }));
+    void leaving.write('chart/1', 'new');
+    const next = createStorage(parts({ openDatabase: async () => database(kept), local: () => small(records) }));
+    expect(await next.read('chart/1')).toEqual({ kind: 'found', text: 'new' });
+    await next.write('chart/1', 'newer');
+    expect(records.size).toBe(0);
+    expect(await next.read('chart/1')).toEqual({ kind: 'found', text: 'newer' });
   });
 
   it('says that the device is full in plain words', async () => {
