@@ -20,6 +20,10 @@ export interface LineRow {
         readonly leadsUpFourth?: boolean;
         readonly fourBars?: boolean;
         readonly dorianOnly?: boolean;
+        /** Every note of the line must be a chord tone or in the key. */
+        readonly inKey?: boolean;
+        /** Only on the tonic of a minor key, or its relative in a major one. */
+        readonly onTonic?: boolean;
       }
     | { readonly kind: 'to dominant'; readonly families: readonly ChordFamily[]; readonly without?: readonly Degree[] }
     | { readonly kind: 'two a bar by fifths' }
@@ -161,7 +165,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['5', 'b6', '6', 'b6'],
-    when: { kind: 'held', families: MINOR },
+    when: { kind: 'held', families: MINOR, onTonic: true },
   },
   {
     name: 'held minor 1–7–♭7–6 inside',
@@ -185,7 +189,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['5', '6', '5', '6'],
-    when: { kind: 'held', families: MAJOR },
+    when: { kind: 'held', families: MAJOR, inKey: true },
   },
   {
     name: '6/9 vamp, four bars',
@@ -193,7 +197,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['5', '6', '5', '6', '6', '5', '3', '5'],
-    when: { kind: 'held', families: MAJOR, fourBars: true },
+    when: { kind: 'held', families: MAJOR, fourBars: true, inKey: true },
   },
   {
     name: 'minor vamp 1–2–♭3–2',
@@ -201,7 +205,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['1', '2', 'b3', '2'],
-    when: { kind: 'held', families: MINOR, dorianOnly: true },
+    when: { kind: 'held', families: MINOR, dorianOnly: true, inKey: true },
   },
   {
     name: 'held major 1–7–6–7',
@@ -209,7 +213,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['1', '7', '6', '7'],
-    when: { kind: 'held', families: MAJOR },
+    when: { kind: 'held', families: MAJOR, inKey: true },
   },
   {
     name: 'dominant vamp 5–6–♭7–6',
@@ -217,6 +221,6 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['5', '6', 'b7', '6'],
-    when: { kind: 'held', families: ['dominant'], without: ['b9', '#9', 'b13', '#5', 'b5'] },
+    when: { kind: 'held', families: ['dominant'], without: ['b9', '#9', 'b13', '#5', 'b5'], inKey: true },
   },
 ];

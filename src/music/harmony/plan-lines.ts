@@ -1,7 +1,7 @@
 import type { Degree } from '../../vocabulary';
 import type { Chord, ChordFamily } from '../chord/chord';
 import { diatonicPcs } from '../pitch/key';
-import { mod12, pcOf } from '../pitch/spell';
+import { degreeSemitones, mod12, pcOf } from '../pitch/spell';
 import { LINES, type LineRow } from './lines';
 import { barAt, type HarmonicTimeline, type HarmonyBar, type HarmonySpan } from './timeline';
 
@@ -95,6 +95,8 @@ function applies(
     if (halves < 4 || !when.families.includes(chord.family)) return false;
     if (when.without?.some((degree) => has(chord, degree))) return false;
     if (when.fourBars && halves < 8) return false;
+    if (when.inKey && !row.degrees.every((degree) => has(chord, degree) || inKey(span, degree))) return false;
+    if (when.onTonic && !isMinorTonic(span)) return false;
     // A minor chord with its sixth in the key, held as a mode of its own, takes the second as a tune note.
     if (when.dorianOnly && !isDorian(span)) return false;
     return !when.leadsUpFourth || (count > 1 && next?.chord?.rootPc === mod12(chord.rootPc + 5));
@@ -131,3 +133,9 @@ const isDorian = (span: HarmonySpan): boolean =>
   has(span.chord, 'b7') &&
   diatonicPcs(span.key).has(mod12(span.chord.rootPc + 9)) &&
   diatonicPcs(span.key).has(mod12(span.chord.rootPc + 2));
+
+const inKey = (span: HarmonySpan, degree: Degree): boolean =>
+  span.chord !== null && diatonicPcs(span.key).has(mod12(span.chord.rootPc + degreeSemitones[degree]));
+
+/** True for i of a minor key and vi of a major one. */
+const isMinorTonic = ({ chord, key }: HarmonySpan): boolean => chord?.rootPc === mod12(pcOf(key.tonic) + (key.mode === 'minor' ? 0 : 9));
