@@ -15,7 +15,7 @@ const PACKAGES = [
   'react-dom/client',
   'vexflow/core',
   'tone',
-  'tonal',
+  '@tonaljs/chord-type',
   'zustand',
   'zustand/vanilla',
   'idb',

@@ -45,9 +45,9 @@ const zone = (
 /** The whole table. `vocabulary` may be imported by all and is not repeated in the rows. */
 export const ZONES: readonly Zone[] = [
   zone('vocabulary', [], [], 'The vocabulary imports nothing: define the noun here, or keep it in the zone that needs it.'),
-  zone('music/pitch', [], ['tonal'], LOWER),
+  zone('music/pitch', [], [], LOWER),
   zone('music/clave', [], [], LOWER),
-  zone('music/chord', ['music/pitch'], ['tonal'], LOWER),
+  zone('music/chord', ['music/pitch'], ['@tonaljs/chord-type'], LOWER),
   zone('music/chart', ['music/pitch', 'music/chord'], [], LOWER),
   zone('music/harmony', ['music/pitch', 'music/chord', 'music/chart'], [], LOWER),
   zone('music/montuno', ['music/pitch', 'music/chord', 'music/clave', 'music/harmony'], [], LOWER),

@@ -1,4 +1,4 @@
-import { ChordType } from 'tonal';
+import ChordType from '@tonaljs/chord-type';
 import type { Degree } from '../../vocabulary';
 import { degreeNumber, degreeSemitones } from '../pitch/spell';
 
