@@ -15,7 +15,10 @@ const pianoStrokes = (score: Score): readonly PianoStroke[] => [
   ...(score.hands === 'tumbao' ? [] : score.parts.leftHand),
 ];
 
-/** E2: every stroke's chord is the chord at tick + lead; an offbeat before a change leads by 240, a cell-ending stroke on 4 by 480; never over a barrier. */
+/**
+ * E2: every stroke's chord is the chord at tick + lead; an offbeat before a change leads by 240, a cell-ending stroke on 4 by 480, with
+ * the bass (so not where a chord is written on 4, which the bass plays there); never over a barrier.
+ */
 export const checkLeads: Check = (score) => {
   const harmony = new HarmonyOfScore(score);
   const onsets = new Set(score.parts.rightHand.map((stroke) => stroke.tick));
@@ -32,7 +35,12 @@ export const checkLeads: Check = (score) => {
     if (bar?.kind !== 'groove' || score.meter !== '4/4' || stroke.tick % 240 !== 0) return faults;
     const step = (stroke.tick - bar.tick) / 240;
     const offbeatBeforeChange = step % 2 === 1 && harmony.changesAt(stroke.tick + 240) && !harmony.barred(stroke.tick, 240);
-    const endsOnFour = step === 6 && stroke.role !== 'approach' && !onsets.has(stroke.tick + 240) && !harmony.barred(stroke.tick, 480);
+    const endsOnFour =
+      step === 6 &&
+      stroke.role !== 'approach' &&
+      !onsets.has(stroke.tick + 240) &&
+      !harmony.barred(stroke.tick, 480) &&
+      !harmony.writtenAt(stroke.tick);
     const expected = offbeatBeforeChange ? 240 : endsOnFour ? 480 : 0;
     if (stroke.leadTicks !== expected) faults.push(`E2 lead ${stroke.leadTicks}, expected ${expected}: ${where(score, stroke)}`);
     return faults;

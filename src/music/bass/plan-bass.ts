@@ -30,7 +30,9 @@ export function planBass(timeline: HarmonicTimeline, feelOf: (bar: HarmonyBar) =
       continue;
     }
     const pattern = patternOf(bar, feelOf(bar));
-    const strokes = bar.hits.length > 0 ? hits(timeline, bar) : groove(timeline, bar, pattern, opens || bar.restart, rooted);
+    const firstHit = Math.min(...bar.hits.map(({ step }) => step));
+    const before = bar.hits.length === 0 || firstHit >= 4 ? groove(timeline, bar, pattern, opens || bar.restart, rooted) : [];
+    const strokes = bar.hits.length === 0 ? before : [...before.filter(({ step }) => step <= firstHit - 2), ...hits(timeline, bar)];
     for (const stroke of strokes) {
       if (pushes.some(({ tick }) => stroke.tick >= tick - TICKS_PER_STEP && stroke.tick <= tick + TICKS_PER_STEP)) continue;
       planned.push(stroke);

@@ -65,10 +65,12 @@ function candidates({ span, aim, next }: PlannedBass): Candidate[] {
     { pc: chord.bassPc, role: aim === 'root' ? 'root' : 'octave', degree: bassDegree(chord) },
   ];
   if (aim !== 'root') {
-    const fifth = chord.tones.find(({ degree }) => degree === '5' || degree === 'b5' || degree === '#5' || degree === 'b13');
-    if (fifth && fifth.pc !== chord.bassPc && fifth.degree !== 'b13') wanted.unshift({ pc: fifth.pc, role: 'fifth', degree: fifth.degree });
+    // Over a written bass nothing leaves it but for its own fifth, and that only where the chord holds it.
+    const written = chord.bass !== null;
+    const fifth = chord.tones.find(({ degree, pc }) => (written ? pc === mod12(chord.bassPc + 7) : degree === '5' || degree === 'b5'));
+    if (fifth && fifth.pc !== chord.bassPc) wanted.unshift({ pc: fifth.pc, role: 'fifth', degree: fifth.degree });
     const third = chord.tones.find(({ degree }) => degree === '3' || degree === 'b3');
-    if (third && third.pc !== chord.bassPc) wanted.push({ pc: third.pc, role: 'third', degree: third.degree });
+    if (third && !written && fifth && third.pc !== chord.bassPc) wanted.push({ pc: third.pc, role: 'third', degree: third.degree });
   }
   if (aim === 'fifth or approach' && next?.chord && next.chord.bassPc !== chord.bassPc) wanted.push(...approaches(next, span));
   const all: Candidate[] = [];

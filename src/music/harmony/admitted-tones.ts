@@ -20,6 +20,8 @@ export interface AdmittedTones {
   readonly telling: readonly Degree[];
   /** Root and fifth of a chord without seventh or sixth: one of them is to sound. Empty for other chords. */
   readonly body: readonly Degree[];
+  /** What a sixth without the fifth costs on a major chord: it sounds like the chord's own vi, except on a tonic written as a sixth. */
+  readonly bareSixth: 'free' | 'cheap' | 'dear';
 }
 
 /**
@@ -32,13 +34,15 @@ export interface AdmittedTones {
  */
 export function admittedTones(span: HarmonySpan, next: HarmonySpan | undefined, colour: Colour): AdmittedTones {
   const chord = span.chord;
-  if (!chord) return { tones: [], telling: [], body: [] };
+  if (!chord) return { tones: [], telling: [], body: [], bareSixth: 'free' };
   const written = chord.tones.map(({ degree }) => degree);
   const added = colour === 'plain' ? [] : addedTensions(chord, written, next, span.key);
   const degrees = withoutClashes([...(colour === 'plain' ? plainDegrees(chord, written) : written), ...added]);
   const tones = degrees.map((degree) => ({ degree, semitones: degreeSemitones[degree], kind: kindOf(degree, degrees) }));
   const telling = tellingOf(tones.filter(({ degree }) => !added.includes(degree)));
-  return { tones, telling, body: telling.length > 1 ? [] : tones.filter(({ kind }) => kind === 'body').map(({ degree }) => degree) };
+  const body = telling.length > 1 ? [] : tones.filter(({ kind }) => kind === 'body').map(({ degree }) => degree);
+  const onTonic = chord.rootPc === pcOf(span.key.tonic) && written.includes('6');
+  return { tones, telling, body, bareSixth: chord.family !== 'major' ? 'free' : onTonic ? 'cheap' : 'dear' };
 }
 
 const SEVENTHS: readonly Degree[] = ['b7', '7', 'bb7'];

@@ -25,7 +25,8 @@ export function pianoLead(
     const next = spanAt(timeline, tick + TICKS_PER_STEP);
     if (next?.chord && next.symbol !== here.symbol) return { span: next, ticks: 240 };
   }
-  if (place.endsOnFour && !barred(timeline, tick, 2 * TICKS_PER_STEP)) {
+  // A chord written on beat 4 is played there, by piano and bass alike.
+  if (place.endsOnFour && here.tick !== tick && !barred(timeline, tick, 2 * TICKS_PER_STEP)) {
     const next = spanAt(timeline, tick + 2 * TICKS_PER_STEP);
     if (next?.chord) return { span: next, ticks: 480 };
   }

@@ -27,6 +27,8 @@ export interface LineRow {
       }
     | { readonly kind: 'to dominant'; readonly families: readonly ChordFamily[]; readonly without?: readonly Degree[] }
     | { readonly kind: 'two a bar by fifths' }
+    /** The line is printed as chords over one root; `degrees` are the tones that make it. */
+    | { readonly kind: 'written over one root' }
     | { readonly kind: 'loop'; readonly chords: readonly { readonly aboveTonic: number; readonly families: readonly ChordFamily[] }[] };
   /** Held: one note per half bar (per bar when it lasts four bars). To dominant: over the first chord. Loop: one for each chord. */
   readonly degrees: readonly Degree[];
@@ -144,6 +146,22 @@ export const LINES: readonly LineRow[] = [
   },
   { name: 'two a bar by 7→3', line: 'guide', at: 'always', place: 'octave', degrees: ['b7', '3'], when: { kind: 'two a bar by fifths' } },
   {
+    name: 'written 1–7–♭7–6',
+    line: 'minor',
+    at: 'always',
+    place: 'octave',
+    degrees: ['1', '7', 'b7', '6'],
+    when: { kind: 'written over one root' },
+  },
+  {
+    name: 'written 5–♯5–6–♭7',
+    line: 'major',
+    at: 'always',
+    place: 'octave',
+    degrees: ['5', '#5', '6', 'b7'],
+    when: { kind: 'written over one root' },
+  },
+  {
     name: 'ii–V with the minor line',
     line: 'minor',
     at: 'moving levels',
@@ -157,7 +175,15 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['1', '7', 'b7', '6'],
-    when: { kind: 'held', families: MINOR },
+    when: { kind: 'held', families: MINOR, without: ['b7'] },
+  },
+  {
+    name: 'held minor seventh ♭7–6',
+    line: 'minor',
+    at: 'moving levels',
+    place: 'octave',
+    degrees: ['b7', '6', 'b7', '6'],
+    when: { kind: 'held', families: MINOR, inKey: true },
   },
   {
     name: 'held minor 5–♭6–6–♭6',
@@ -173,7 +199,7 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'inside',
     degrees: ['1', '7', 'b7', '6'],
-    when: { kind: 'held', families: MINOR },
+    when: { kind: 'held', families: MINOR, without: ['b7'] },
   },
   {
     name: 'held major 5–♯5–6–♭7',

@@ -32,6 +32,7 @@ export function planLines(
   const chosen = new Map<HarmonySpan, { readonly row: LineRow; readonly degrees: readonly Degree[]; readonly unit: number }>();
   const sounding = timeline.spans.filter((span) => span.chord);
   const at = (index: number): HarmonySpan | undefined => (timeline.closed ? sounding[index % sounding.length] : sounding[index]);
+  for (const row of LINES) if (row.when.kind === 'written over one root') matchWritten(row, sounding, at, chosen);
   if (options.loops) for (const row of LINES) if (row.when.kind === 'loop') matchLoop(row, row.when.chords, sounding, at, chosen);
   sounding.forEach((span, index) => {
     const halves = Math.round((span.end - span.tick) / options.halfBarTicks);
@@ -72,6 +73,30 @@ function matchLoop(
       if (!span?.chord || !want || chosen.has(span)) return false;
       return mod12(span.chord.rootPc - pcOf(span.key.tonic)) === want.aboveTonic && want.families.includes(span.chord.family);
     });
+    if (!fits) return;
+    spans.forEach((span, offset) => {
+      const degree = row.degrees[offset];
+      if (span && degree) chosen.set(span, { row, degrees: [degree], unit: Number.POSITIVE_INFINITY });
+    });
+  });
+}
+
+/** Consecutive chords over one root of which each holds its note of the line, and the note before it no longer. */
+function matchWritten(
+  row: LineRow,
+  sounding: readonly HarmonySpan[],
+  at: (index: number) => HarmonySpan | undefined,
+  chosen: Chosen,
+): void {
+  sounding.forEach((_, start) => {
+    const spans = row.degrees.map((__, offset) => at(start + offset));
+    const root = spans[0]?.chord?.rootPc;
+    const fits =
+      new Set(spans).size === spans.length &&
+      spans.every((span, offset) => {
+        const degree = row.degrees[offset];
+        return span?.chord && degree && !chosen.has(span) && span.chord.rootPc === root && has(span.chord, degree);
+      });
     if (!fits) return;
     spans.forEach((span, offset) => {
       const degree = row.degrees[offset];

@@ -3,7 +3,7 @@ import type { Side } from '../../vocabulary';
 /**
  * Cells: one bar of rhythm with roles, for one side of the clave. Adding a cell is adding a row.
  *
- * `O` octave · `i` inner notes · `c` both at once · `a` approach into the octave that follows · `s` the lower octave note alone ·
+ * `O` octave · `i` inner notes · `c` both at once · `k` both without the upper note · `a` approach into the octave that follows · `s` the lower octave note alone ·
  * `l` `m` `h` `t` the hand's notes one by one from the lowest to the top · `.` nothing.
  * `left` gives the left hand a bar of its own: `o` the octave line an octave below · `r` root · `f` fifth · `T` root and tenth.
  * Sources are those of the practice literature as far as they could be read; `evidence` says how far.
@@ -16,6 +16,8 @@ export interface Cell {
   readonly name: string;
   readonly evidence: string;
   readonly left?: string;
+  /** True for figures that change with the chord and take nothing early. */
+  readonly onTime?: boolean;
 }
 
 const COMMON = 'common practice, no source';
@@ -71,14 +73,14 @@ export const CELLS = [
   { id: 'M5', side: 3, roles: '.O.i...O', name: 'answer', evidence: COMMON },
   { id: 'S2', side: 2, roles: 'c..c....', name: 'safe accompaniment', evidence: COMMON },
   { id: 'S3', side: 3, roles: 'c..c....', name: 'safe accompaniment', evidence: COMMON },
-  { id: 'C2', side: 2, roles: '.c.c.c.c', left: 'o.o.o.o.', name: 'chords off the beat, left hand on it', evidence: COMMON },
-  { id: 'C3', side: 3, roles: '.c.c.c.c', left: 'o.o.o.o.', name: 'chords off the beat, left hand on it', evidence: COMMON },
-  { id: 'G2', side: 2, roles: 'l.mht.hm', left: 'r.....f.', name: 'arpeggio', evidence: 'unverified: grid from memory' },
-  { id: 'G3', side: 3, roles: 'l.mht.hm', left: 'r.....f.', name: 'arpeggio', evidence: 'unverified: grid from memory' },
-  { id: 'L2', side: 2, roles: 'c.m.h.mh', left: 'T...f...', name: 'chord and broken notes', evidence: COMMON },
-  { id: 'L3', side: 3, roles: 'c.m.h.mh', left: 'T...f...', name: 'chord and broken notes', evidence: COMMON },
-  { id: 'E2', side: 2, roles: 'lmhthmhm', left: 'T...f...', name: 'broken eighths', evidence: COMMON },
-  { id: 'E3', side: 3, roles: 'lmhthmhm', left: 'T...f...', name: 'broken eighths', evidence: COMMON },
+  { id: 'C2', side: 2, roles: '.k.k.k.k', left: 'r.f.r.f.', name: 'chords off the beat, left hand on it', evidence: COMMON },
+  { id: 'C3', side: 3, roles: '.k.k.k.k', left: 'r.f.r.f.', name: 'chords off the beat, left hand on it', evidence: COMMON },
+  { id: 'G2', side: 2, roles: 'l.mht.hm', left: 'r.....f.', onTime: true, name: 'arpeggio', evidence: 'unverified: grid from memory' },
+  { id: 'G3', side: 3, roles: 'l.mht.hm', left: 'r.....f.', onTime: true, name: 'arpeggio', evidence: 'unverified: grid from memory' },
+  { id: 'L2', side: 2, roles: 'c.m.h.mh', left: 'T...f...', onTime: true, name: 'chord and broken notes', evidence: COMMON },
+  { id: 'L3', side: 3, roles: 'c.m.h.mh', left: 'T...f...', onTime: true, name: 'chord and broken notes', evidence: COMMON },
+  { id: 'E2', side: 2, roles: 'lmhthmhm', left: 'T...f...', onTime: true, name: 'broken eighths', evidence: COMMON },
+  { id: 'E3', side: 3, roles: 'lmhthmhm', left: 'T...f...', onTime: true, name: 'broken eighths', evidence: COMMON },
   {
     id: 'T2',
     side: 2,

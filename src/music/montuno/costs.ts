@@ -17,6 +17,10 @@ export const COSTS = {
   besideOctave: 3,
   /** A missing third or seventh (or sixth): the chord does not tell which it is. */
   missingTelling: 70,
+  /** The same where only inner notes are struck: a chord of one stroke says as much as two notes can. */
+  missingInside: 14,
+  /** A sixth without the fifth on a major chord. */
+  bareSixth: { free: 0, cheap: 3, dear: 30 },
   /** Inner notes that cost this much more than the best ones over the same octave are not offered to the search at all. */
   worthOffering: 20,
   /** A single inner note where two were asked for. */

@@ -1,4 +1,4 @@
-import type { Device } from '../../vocabulary';
+import type { Degree, Device } from '../../vocabulary';
 import { degreeSemitones, mod12 } from '../pitch/spell';
 import type { ShapeNote } from './shapes';
 import { degreeAt, type Sketch } from './sketch';
@@ -59,50 +59,78 @@ function octaveUp(sketches: readonly Sketch[], on: (sketch: Sketch) => boolean):
 
 /**
  * The third cycle of every four (the second of two or three) goes out by a half step, and comes back at the anticipation before
- * the next; the left hand goes with it.
+ * the next; both hands go. Only where that is heard as going out: over a riff, or where the cycle and its neighbours hold no more
+ * than two chords; over changes that lead somewhere the figure stays.
  */
 function halfStepOut(sketches: readonly Sketch[], on: (sketch: Sketch) => boolean): readonly Sketch[] {
+  const cycles = [...new Set(sketches.filter(on).map(({ planned }) => startOf(planned.bar)))].sort((a, b) => a - b);
   const cycleOf = ({ planned }: Sketch): number => {
     const early = planned.step % 4 === 3 ? 240 : 0;
-    return (
-      Math.floor((planned.tick + Math.max(planned.leadTicks, early) - planned.bar.tick + 240 * planned.bar.cycleStep) / 3840) +
-      cycles.indexOf(startOf(planned.bar))
-    );
+    const into = planned.tick + Math.max(planned.leadTicks, early) - startOf(planned.bar);
+    return Math.floor(into / CYCLE_TICKS) + cycles.indexOf(startOf(planned.bar));
   };
-  const startOf = (bar: Sketch['planned']['bar']): number => bar.tick - 240 * bar.cycleStep;
-  const cycles = [...new Set(sketches.filter(on).map(({ planned }) => startOf(planned.bar)))].sort((a, b) => a - b);
+  const chords = cycles.map(() => new Set<string>());
+  for (const sketch of sketches) chords[cycleOf(sketch)]?.add(sketch.planned.span.symbol);
+  const vamps = (cycle: number): boolean => new Set([cycle - 1, cycle, cycle + 1].flatMap((near) => [...(chords[near] ?? [])])).size <= 2;
   const out = cycles.length < 4 ? 1 : 2;
   return sketches.map((sketch) => {
     const cycle = cycleOf(sketch);
-    return cycle < cycles.length && cycle % 4 === out && !sketch.planned.hit && on(sketch) ? shifted(sketch, 1, 'half-step-out') : sketch;
+    const goes = cycle < cycles.length && cycle % 4 === out && on(sketch) && !sketch.planned.hit && (sketch.planned.riff || vamps(cycle));
+    return goes ? shifted(sketch, 1, 'half-step-out') : sketch;
   });
 }
 
+const CYCLE_TICKS = 3840;
+const startOf = (bar: Sketch['planned']['bar']): number => bar.tick - 240 * bar.cycleStep;
+
 /**
- * Inner strokes become octaves on one of their notes, so that the figure is a tune in the montuno rhythm. The notes of a chord's
- * inner pair take turns, each in the octave nearest to the line; leaps by chord tone are meant.
+ * Inner strokes become octaves on one of their notes, so that the figure is a tune in the montuno rhythm. Which of the two is taken
+ * follows the place in the cycle, so that the tune keeps its shape while the chords change; it is put in the octave nearest to the
+ * note before, and a leap of a tritone takes the other note instead.
  */
 function asOctaves(sketches: readonly Sketch[], wanted: (sketch: Sketch) => boolean, device: Device | null): readonly Sketch[] {
-  let turn = 0;
-  let last: Sketch | undefined;
+  let before: number | undefined;
+  let span: Sketch['planned']['span'] | undefined;
+  let struck = new Set<Degree>();
   return sketches.map((sketch) => {
     if (!wanted(sketch)) return sketch;
+    if (sketch.planned.span !== span) struck = new Set();
+    span = sketch.planned.span;
     const line = device === null ? 'riff' : sketch.line;
-    if (sketch.role !== 'inner' && sketch.role !== 'chord') return { ...sketch, line, device: device ?? sketch.device };
-    turn = last && last.planned.span === sketch.planned.span ? turn + 1 : 0;
-    last = sketch;
-    const choices = sketch.role === 'chord' ? [sketch.octave] : sketch.notes;
-    const chosen = choices[turn % choices.length] ?? sketch.octave;
-    const near = chosen.pitch - sketch.octave.pitch > 6 ? chosen.pitch - 12 : chosen.pitch;
-    const note = { pitch: near, degree: chosen.degree };
+    if (sketch.role !== 'inner' && sketch.role !== 'chord') {
+      if (sketch.role === 'octave') {
+        before = sketch.octave.pitch;
+        struck.add(sketch.octave.degree);
+      }
+      return { ...sketch, line, device: device ?? sketch.device };
+    }
+    const note = tuneNote(sketch, before ?? sketch.octave.pitch, struck);
+    before = note.pitch;
+    struck.add(note.degree);
     return {
       ...sketch,
       role: 'octave',
       device: device ?? sketch.device,
       octave: note,
-      notes: [note, { ...note, pitch: near + 12 }],
+      notes: [note, { ...note, pitch: note.pitch + 12 }],
       line: sketch.line === 'guide' ? 'riff' : sketch.line,
       fallback: device === null ? null : 'octaves only',
     };
   });
+}
+
+/** Degrees that tell which chord it is. */
+const TELLING: readonly Degree[] = ['3', 'b3', 'b7', '7', 'bb7', '6', '4'];
+
+function tuneNote(sketch: Sketch, before: number, struck: ReadonlySet<Degree>): ShapeNote {
+  const { step, side } = sketch.planned;
+  const upper = side === 2 ? step >= 4 : step < 4;
+  const inner =
+    sketch.role === 'chord' ? [sketch.octave, ...sketch.notes.slice(1, -1)] : upper ? [...sketch.notes].reverse() : sketch.notes;
+  const choices = inner.map((note, place) => {
+    const [pitch = note.pitch] = [note.pitch - 12, note.pitch].sort((a, b) => Math.abs(a - before) - Math.abs(b - before));
+    const tells = TELLING.includes(note.degree) && !struck.has(note.degree);
+    return { note: { ...note, pitch }, cost: place + (Math.abs(pitch - before) === 6 ? 2 : 0) - (tells ? 3 : 0) };
+  });
+  return choices.reduce((best, choice) => (choice.cost < best.cost ? choice : best), choices[0] ?? { note: sketch.octave, cost: 0 }).note;
 }

@@ -61,7 +61,13 @@ export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions):
   const line = positions.map(({ shape }) => shape.octave.pitch);
   const { from: lowest, to: highest } = KEYBOARDS[options.compass];
   const placing = {
-    tonicMidi: octaveFor(line, tonicPc, options.hands, options.compass),
+    tonicMidi: octaveFor(
+      line,
+      tonicPc,
+      options.hands,
+      options.compass,
+      timeline.bars.some((bar) => options.barFigure(bar).devices.includes('octave-up')),
+    ),
     timeline,
     claveKind: options.claveKind,
     lowest,

@@ -1,6 +1,6 @@
 import type { BassStroke, Hands, PianoStroke, Stretch } from '../../vocabulary';
 import { degreeSemitones, mod12 } from '../pitch/spell';
-import { contraryLine, insideOf } from './contrary';
+import { contraryLine, stayOn } from './contrary';
 import type { LeftPlan } from './left-hand';
 import { tenthBelow } from './left-hand';
 import type { ShapeNote } from './shapes';
@@ -9,6 +9,9 @@ import { type Placing, strokesOf } from './strokes';
 
 /** Lowest thumb-line note from which the left hand may play two octaves below: with a bass, nothing of the piano goes under G2 (common practice, no source). */
 export const WIDE_FROM = 67;
+
+/** Lowest note of a left hand that has a line of its own while a bass plays: C3. */
+const LEFT_FLOOR = 48;
 
 /** Both hands of a figure. */
 export interface TwoHands {
@@ -48,19 +51,26 @@ function leftNotes(
   placing: Placing,
 ): (sketch: Sketch) => readonly ShapeNote[] {
   if (hands === 'wide') {
+    const lowest = Math.min(...new Set(sketches.map((sketch) => placing.tonicMidi + unlifted(sketch).octave.pitch)));
+    // Decided once, so that the texture does not change from stroke to stroke.
+    return lowest >= WIDE_FROM - 2 && lowest - 24 >= placing.lowest
+      ? (sketch) => withinStretch(lowered(sketch.notes, 24), sketch, stretch)
+      : below;
+  }
+  if (hands === 'tenths') {
+    let under: ShapeNote | undefined;
     return (sketch) => {
-      const low = placing.tonicMidi + sketch.octave.pitch;
-      return low >= WIDE_FROM && low - 24 >= placing.lowest ? withinStretch(lowered(sketch.notes, 24), sketch, stretch) : below(sketch);
+      if (sketch.role === 'octave' || sketch.role === 'chord') under = tenthBelow(sketch, LEFT_FLOOR - placing.tonicMidi);
+      return under && sketch.role !== 'approach' ? [stayOn(sketch, under)] : below(sketch);
     };
   }
-  if (hands === 'tenths') return (sketch) => (sketch.role === 'octave' || sketch.role === 'chord' ? [tenthBelow(sketch)] : below(sketch));
   if (hands === 'contrary') {
-    const line = contraryLine(sketches.map(unlifted));
+    const line = contraryLine(sketches.map(unlifted), LEFT_FLOOR - placing.tonicMidi);
     let under: ShapeNote | undefined;
     return (sketch) => {
       const note = line.get(sketch.planned);
       if (note) under = note;
-      return note ? [note] : sketch.role === 'inner' && under ? [insideOf(sketch, under)] : below(sketch);
+      return note ? [note] : sketch.role === 'inner' && under ? [stayOn(sketch, under)] : below(sketch);
     };
   }
   return below;

@@ -105,17 +105,16 @@ function notesOf(
   return role === 'T' && third && stretch === 'tenth' ? [low, { midi: root + 12 + third.semitones, degree: third.degree }] : [low];
 }
 
-/** The chord tone nearest to a tenth below the line of a sketch. */
-export function tenthBelow(sketch: Sketch): ShapeNote {
+/** The chord tone a tenth below the line of a sketch; a sixth below where there is none or it would lie under `floor`, else the octave. */
+export function tenthBelow(sketch: Sketch, floor: number): ShapeNote {
   const line = sketch.octave.pitch;
   const root = line - degreeSemitones[sketch.octave.degree];
   const tones = sketch.planned.span.chord?.tones ?? [];
-  const choices = tones.flatMap(({ degree, semitones }) =>
-    TENTHS.filter((gap) => mod12(line - gap - root - semitones) === 0).map((gap) => ({ gap, degree })),
-  );
-  const [best] = choices.sort((a, b) => Math.abs(a.gap - 15.4) - Math.abs(b.gap - 15.4));
-  return best ? { pitch: line - best.gap, degree: best.degree } : { pitch: line - 12, degree: sketch.octave.degree };
+  for (const gap of TENTHS_THEN_SIXTHS) {
+    const own = tones.find(({ semitones }) => mod12(line - gap - root - semitones) === 0);
+    if (own && line - gap >= floor) return { pitch: line - gap, degree: own.degree };
+  }
+  return { pitch: line - 12, degree: sketch.octave.degree };
 }
 
-/** Semitones that come near enough to a tenth. */
-const TENTHS = [13, 14, 15, 16, 17, 18] as const;
+const TENTHS_THEN_SIXTHS = [16, 15, 9, 8] as const;

@@ -6,6 +6,8 @@ const MIDDLE = 68.5;
 /** Lowest and highest lower octave note; the upper one is 12 above. */
 const LOWEST = 58;
 const HIGHEST = 82;
+/** The same where a device lifts the hand by an octave: its top then stays at G6. */
+const HIGHEST_LIFTED = 67;
 
 /** Lowest and highest key of an instrument, MIDI: makers' usual ranges (49 and 61 keys from C2, 76 from E1, 88 from A0; common practice, no source). */
 export const KEYBOARDS: Readonly<Record<Compass, { readonly from: number; readonly to: number }>> = {
@@ -19,19 +21,20 @@ export const KEYBOARDS: Readonly<Record<Compass, { readonly from: number; readon
  * The MIDI note of pitch 0: the whole figure is placed once, by whole octaves, so that its octave line lies nearest to the middle
  * of the range, or above G4 where the left hand plays two octaves below, and on the keys of the instrument.
  */
-export function octaveFor(line: readonly number[], tonicPc: number, hands: Hands, compass: Compass): number {
+export function octaveFor(line: readonly number[], tonicPc: number, hands: Hands, compass: Compass, lifted: boolean): number {
   if (line.length === 0) return 60 + tonicPc;
   const mean = line.reduce((sum, pitch) => sum + pitch, 0) / line.length;
   // Spreading a very long list into Math.min would overflow the stack; a line repeats few pitches.
   const pitches = [...new Set(line)];
   const lowest = Math.min(...pitches);
   const highest = Math.max(...pitches);
-  const from = hands === 'wide' ? WIDE_FROM : LOWEST;
-  const top = Math.min(HIGHEST, KEYBOARDS[compass].to - 12);
+  const from = hands === 'wide' ? WIDE_FROM : lifted ? LOWEST - 6 : LOWEST;
+  const top = Math.min(lifted ? HIGHEST_LIFTED : HIGHEST, KEYBOARDS[compass].to - 12);
+  const below = hands === 'wide' ? 20 : 4;
   const choices = [48, 60, 72].map((octave) => octave + tonicPc);
   const cost = (tonic: number): number =>
-    Math.abs(tonic + mean - MIDDLE) +
-    4 * Math.max(0, from - tonic - lowest) +
+    Math.abs(tonic + mean - (lifted ? MIDDLE - 6 : MIDDLE)) +
+    below * Math.max(0, from - tonic - lowest) +
     4 * Math.max(0, tonic + highest - top) +
     (tonic + highest + 12 > KEYBOARDS[compass].to ? 100 : 0);
   return choices.reduce((best, tonic) => (cost(tonic) < cost(best) ? tonic : best));

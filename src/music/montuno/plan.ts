@@ -6,11 +6,11 @@ import { levelRow } from './levels';
 import type { Pattern } from './patterns';
 
 /**
- * What a planned stroke is to be: `O` octave, `i` inner notes, `c` both, `a` approach into the next octave, `s` the lower octave
+ * What a planned stroke is to be: `O` octave, `i` inner notes, `c` both, `k` both without the upper note, `a` approach into the next octave, `s` the lower octave
  * note alone, `l` `m` `h` `t` the hand's notes one by one from the lowest to the top.
  */
-export type CellRole = 'O' | 'i' | 'c' | 'a' | 's' | 'l' | 'm' | 'h' | 't';
-const ROLES = 'Oicaslmht';
+export type CellRole = 'O' | 'i' | 'c' | 'k' | 'a' | 's' | 'l' | 'm' | 'h' | 't';
+const ROLES = 'Oickaslmht';
 const isRole = (letter: string | undefined): letter is CellRole => letter !== undefined && letter !== '' && ROLES.includes(letter);
 
 /** A stroke before it has pitches: where, which role, whose chord. */
@@ -109,7 +109,10 @@ const place = (step: number, role: CellRole, more: Partial<Place> = {}): Place =
 });
 
 function placesIn(timeline: HarmonicTimeline, bar: HarmonyBar, plan: BarPlan): Place[] {
-  if (bar.hits.length > 0) return bar.hits.map(({ step, held }) => place(step, 'c', { hit: true, held }));
+  const hits = bar.hits.map(({ step, held }) => place(step, 'c', { hit: true, held }));
+  const firstHit = Math.min(...bar.hits.map(({ step }) => step));
+  // A hit late in the bar leaves the groove before it standing, up to the beat before.
+  if (hits.length > 0) return [...(firstHit >= 4 ? cellPlaces(bar, plan).filter(({ step }) => step <= firstHit - 2) : []), ...hits];
   const cell = cellPlaces(bar, plan);
   const places = [
     ...cell,
@@ -170,7 +173,9 @@ function missingChords(timeline: HarmonicTimeline, bar: HarmonyBar, plan: BarPla
 function withHarmony(timeline: HarmonicTimeline, bar: HarmonyBar, tick: number, at: Place, plan: BarPlan): PlannedStroke | undefined {
   const half = sideSteps(bar);
   const offbeat = half === 8 ? at.step % 2 === 1 : at.step % 3 === 2;
-  const lead = pianoLead(timeline, tick - at.later, { offbeat, endsOnFour: at.endsOnFour });
+  const row = sideOfStep(bar, at.step) === 3 ? plan.pattern.three : plan.pattern.two;
+  const onTime = row.onTime === true && !at.hit;
+  const lead = pianoLead(timeline, tick - at.later, { offbeat: offbeat && !onTime, endsOnFour: at.endsOnFour && !onTime });
   if (!lead?.span.chord) return undefined;
   const last = half === 8 ? at.step === 7 : at.step === 5;
   return {
@@ -182,7 +187,7 @@ function withHarmony(timeline: HarmonicTimeline, bar: HarmonyBar, tick: number, 
     span: lead.span,
     leadTicks: lead.ticks,
     hit: at.hit,
-    rings: at.held || (!at.hit && (lead.ticks > 0 || last || at.endsOnFour)),
+    rings: at.held || (!at.hit && !onTime && (lead.ticks > 0 || last || at.endsOnFour)),
     level: plan.level,
     loudness: plan.loudness,
     riff: plan.pattern.riff === true,

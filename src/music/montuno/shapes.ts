@@ -30,8 +30,8 @@ export interface ShapeQuestion {
   readonly root: number;
   readonly admitted: AdmittedTones;
   readonly colour: Colour;
-  /** True when both the octave and the inner notes are struck, so that the chord can tell what it is. */
-  readonly tells: boolean;
+  /** What of the hand is struck while the chord lasts: with both octave and inner notes the chord can tell what it is. */
+  readonly sounds: 'both' | 'octave' | 'inner';
   readonly pull: LinePull | undefined;
 }
 
@@ -41,14 +41,14 @@ export interface ShapeQuestion {
  * Hard rules: inner notes strictly inside the octave and at least a whole tone from each other and from its ends; no natural 9
  * beside an altered one and no 11 over a major third (both already excluded by the admitted tones). Everything else is a cost.
  */
-export function shapesOn({ root, admitted, colour, tells, pull }: ShapeQuestion): readonly Shape[] {
+export function shapesOn({ root, admitted, colour, sounds, pull }: ShapeQuestion): readonly Shape[] {
   const octaves = octaveTones(admitted, pull);
   const shapes: Shape[] = [];
   for (let pitch = OCTAVE_WINDOW.from; pitch <= OCTAVE_WINDOW.to; pitch++) {
     const tone = octaves.find(({ semitones }) => mod12(root + semitones - pitch) === 0);
     if (!tone) continue;
     const offered = innerSets(root, pitch, innerTones(admitted, pull)).map((inner) =>
-      shape(pitch, tone, inner, { root, admitted, colour, tells, pull }),
+      shape(pitch, tone, inner, { root, admitted, colour, sounds, pull }),
     );
     const least = Math.min(...offered.map(({ cost }) => cost));
     shapes.push(...offered.filter(({ cost }) => cost <= least + COSTS.worthOffering));
@@ -90,13 +90,14 @@ function innerSets(root: number, octave: number, tones: readonly AdmittedTone[])
 }
 
 function shape(pitch: number, tone: AdmittedTone, inner: readonly Inside[], question: ShapeQuestion): Shape {
-  const { admitted, colour, tells, pull } = question;
+  const { admitted, colour, pull } = question;
   const sounding = [tone.degree, ...inner.map((note) => note.tone.degree)];
   const onLine = pull?.row.place === 'octave' ? tone.degree === pull.degree : inner.some((note) => note.tone.degree === pull?.degree);
   let cost = pull && onLine ? 0 : octaveDegreeCost(tone.degree, tone.kind, colour);
   if (pull && !onLine) cost += COSTS.offTheLine;
   for (const note of inner) cost += innerDegreeCost(note.tone.degree, note.tone.kind, tone.kind);
-  if (tells) cost += COSTS.missingTelling * missing(admitted, sounding, pull);
+  cost += missingCost(question, tone.degree, inner);
+  if (sounding.includes('6') && !sounding.includes('5')) cost += COSTS.bareSixth[admitted.bareSixth];
   const [low, high] = inner;
   if (low && high) cost += COSTS.innerInterval[high.pitch - low.pitch] ?? 30;
   else cost += COSTS.oneInner;
@@ -113,11 +114,13 @@ function shape(pitch: number, tone: AdmittedTone, inner: readonly Inside[], ques
   };
 }
 
-/** How many of the degrees that tell the chord are not there; those that the moving line itself sounds within the chord count as there. */
-function missing({ telling, body }: AdmittedTones, sounding: readonly Degree[], pull: LinePull | undefined): number {
-  const unsounded = telling.filter((degree) => !sounding.includes(degree) && !pull?.row.degrees.includes(degree)).length;
-  const rootless = body.length > 0 && !body.some((degree) => sounding.includes(degree)) ? 1 : 0;
-  return unsounded + rootless;
+/** What it costs that degrees which tell the chord are not struck; those that the moving line itself sounds within the chord count as struck. */
+function missingCost({ admitted, sounds, pull }: ShapeQuestion, octave: Degree, inner: readonly Inside[]): number {
+  const inside = inner.map(({ tone }) => tone.degree);
+  const struck = sounds === 'both' ? [octave, ...inside] : sounds === 'inner' ? inside : [octave];
+  const unsounded = admitted.telling.filter((degree) => !struck.includes(degree) && !pull?.row.degrees.includes(degree)).length;
+  const rootless = admitted.body.length > 0 && !admitted.body.some((degree) => struck.includes(degree)) ? 1 : 0;
+  return sounds === 'both' ? COSTS.missingTelling * (unsounded + rootless) : sounds === 'inner' ? COSTS.missingInside * unsounded : 0;
 }
 
 /** What it costs the hand to go from one shape to the next. */

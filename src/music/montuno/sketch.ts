@@ -19,6 +19,8 @@ export interface Sketch {
   /** Semitones by which a device moved it. */
   readonly lift: number;
   readonly fallback: StrokeReason['fallback'];
+  /** For an approach note: whether it rises into its goal. */
+  readonly rises?: boolean;
   /** Written length set by hand, in ticks. */
   readonly lengthTicks?: number;
   /** True when its pitch or place was set by hand. */
@@ -62,6 +64,7 @@ function fromShape(planned: PlannedStroke, { shape, pull, span }: HandPosition):
   };
   const power = span.chord?.family === 'power';
   const octaves = [shape.octave, above(shape.octave)];
+  if (planned.role === 'k') return { ...common, role: 'chord', notes: [shape.octave, ...shape.inner] };
   if (planned.role === 'c') {
     return {
       ...common,
@@ -70,10 +73,10 @@ function fromShape(planned: PlannedStroke, { shape, pull, span }: HandPosition):
       fallback: shape.inner.length === 0 ? thin(power) : null,
     };
   }
-  if (planned.role === 'O' || (planned.role === 'i' && (power || shape.inner.length === 0))) {
+  if (planned.role === 'O' || (planned.role === 'i' && shape.inner.length === 0)) {
     return { ...common, role: 'octave', notes: octaves, fallback: planned.role === 'i' ? thin(power) : null };
   }
-  if (planned.role === 'i') return { ...common, role: 'inner', notes: shape.inner };
+  if (planned.role === 'i') return { ...common, role: 'inner', notes: shape.inner, fallback: power ? 'power chord' : null };
   return { ...common, role: 'single', notes: [singleNote(planned.role, shape)] };
 }
 
@@ -95,6 +98,7 @@ const above = (note: ShapeNote): ShapeNote => ({ pitch: note.pitch + 12, degree:
  */
 function approach(planned: PlannedStroke, target: Sketch, before: Sketch | undefined, tonicPc: number): Sketch {
   const goal = target.octave.pitch;
+  const into = target.planned.span.chord;
   const chromatic = levelRow(planned.level).approach === 'chromatic';
   const scale = diatonicPcs(planned.span.key);
   const root = planned.span.chord?.rootPc ?? 0;
@@ -102,6 +106,9 @@ function approach(planned: PlannedStroke, target: Sketch, before: Sketch | undef
   const cost = (pitch: number): number => {
     const pc = mod12(pitch + tonicPc);
     let points = 0;
+    // From above onto the root that the bass already has, or by the major third into a minor one, it grates.
+    if (pitch === goal + 1 && mod12(goal + tonicPc) === into?.bassPc) points += 7;
+    if (into?.tones.some(({ degree }) => degree === 'b3') && mod12(pc - into.rootPc) === 4) points += 9;
     if (chromatic ? Math.abs(pitch - goal) !== 1 : !scale.has(pc)) points += 6;
     if (chromatic && scale.has(pc)) points += 2;
     if (!tones.has(pc)) points += 2;
@@ -112,7 +119,17 @@ function approach(planned: PlannedStroke, target: Sketch, before: Sketch | undef
   };
   const [pitch = goal - 1] = [goal - 1, goal + 1, goal - 2, goal + 2].sort((a, b) => cost(a) - cost(b));
   const note: ShapeNote = { pitch, degree: degreeAt(planned, mod12(pitch + tonicPc - root)) };
-  return { planned, role: 'approach', notes: [note, above(note)], octave: note, line: target.line, device: null, lift: 0, fallback: null };
+  return {
+    planned,
+    role: 'approach',
+    notes: [note, above(note)],
+    octave: note,
+    line: target.line,
+    device: null,
+    lift: 0,
+    fallback: null,
+    rises: pitch < goal,
+  };
 }
 
 const PLAIN_DEGREES: readonly Degree[] = ['1', 'b2', '2', 'b3', '3', '4', '#4', '5', '#5', '6', 'b7', '7'];

@@ -2,8 +2,8 @@ import { type ClaveKind, type PianoRole, type PianoStroke, TICKS_PER_STEP } from
 import { strokeName } from '../clave/patterns';
 import { stepFromThreeSide } from '../harmony/bar-steps';
 import { barAt, type HarmonicTimeline, silenceAfter } from '../harmony/timeline';
-import { nameInKey } from '../pitch/key';
-import { degreeName, mod12, spellMidi } from '../pitch/spell';
+import { diatonicPcs, nameInKey } from '../pitch/key';
+import { degreeName, mod12, simplestName, spellMidi } from '../pitch/spell';
 import type { PlannedStroke } from './plan';
 import type { ShapeNote } from './shapes';
 import type { Sketch } from './sketch';
@@ -112,12 +112,18 @@ function anticipated(planned: PlannedStroke, timeline: HarmonicTimeline): number
   return barAt(timeline, at)?.index ?? null;
 }
 
-/** A note's name: as the member of its chord, or for approach notes as in the key. */
+/**
+ * A note's name: as the member of its chord; approach notes and figures gone outside as in the key, where a note outside the key that
+ * rises into its goal is a sharp and one that falls a flat.
+ */
 function nameOf(sketch: Sketch, note: ShapeNote, placing: Placing): string {
   const pc = mod12(placing.tonicMidi + note.pitch);
-  const chord = sketch.planned.span.chord;
-  const own = chord?.tones.find((tone) => tone.pc === pc);
+  const { span } = sketch.planned;
+  const { chord, key } = span;
+  const outside = sketch.lift % 12 !== 0;
+  const own = outside ? undefined : chord?.tones.find((tone) => tone.pc === pc);
   if (own) return own.name;
-  if (sketch.role === 'approach' || !chord) return nameInKey(pc, sketch.planned.span.key);
-  return degreeName(chord.root, note.degree).name;
+  if (sketch.role !== 'approach' && chord && !outside) return degreeName(chord.root, note.degree).name;
+  if (sketch.rises === undefined || diatonicPcs(key).has(pc)) return nameInKey(pc, key);
+  return simplestName(pc, sketch.rises ? 'sharp' : 'flat');
 }

@@ -5,7 +5,7 @@ import type { LinePull, PullAt } from '../harmony/plan-lines';
 import type { HarmonicTimeline, HarmonySpan } from '../harmony/timeline';
 import { mod12, pcOf } from '../pitch/spell';
 import { COSTS } from './costs';
-import type { PlannedStroke } from './plan';
+import type { CellRole, PlannedStroke } from './plan';
 import { type Shape, shapeStep, shapesOn } from './shapes';
 
 /**
@@ -43,7 +43,7 @@ export function leadVoices(planned: readonly PlannedStroke[], timeline: Harmonic
   const cache = new Map<string, readonly Shape[]>();
   const layers = runs.map((run) => {
     const next = nextSpan.get(run.span);
-    const key = `${run.span.symbol}|${run.span.key.tonic}${run.span.key.mode}|${next?.symbol}|${run.tells}|${run.pull?.row.name}|${run.pull?.degree}`;
+    const key = `${run.span.symbol}|${run.span.key.tonic}${run.span.key.mode}|${next?.symbol}|${run.sounds}|${run.pull?.row.name}|${run.pull?.degree}`;
     const known = cache.get(key);
     if (known) return known;
     const root = mod12((run.span.chord?.rootPc ?? 0) - options.tonicPc);
@@ -51,7 +51,7 @@ export function leadVoices(planned: readonly PlannedStroke[], timeline: Harmonic
       root,
       admitted: admittedTones(run.span, next, options.colour),
       colour: options.colour,
-      tells: run.tells,
+      sounds: run.sounds,
       pull: run.pull,
     });
     cache.set(key, shapes);
@@ -74,7 +74,7 @@ interface Run {
   readonly span: HarmonySpan;
   readonly pull: LinePull | undefined;
   readonly strokes: number[];
-  tells: boolean;
+  sounds: 'both' | 'octave' | 'inner';
 }
 
 function runsOf(planned: readonly PlannedStroke[], pullAt: PullAt, timeline: HarmonicTimeline): Run[] {
@@ -84,11 +84,13 @@ function runsOf(planned: readonly PlannedStroke[], pullAt: PullAt, timeline: Har
     const pull = pullAt(stroke.span, harmonicTick(stroke, timeline));
     const last = runs.at(-1);
     if (last && last.span === stroke.span && last.pull?.index === pull?.index) last.strokes.push(index);
-    else runs.push({ span: stroke.span, pull, strokes: [index], tells: false });
+    else runs.push({ span: stroke.span, pull, strokes: [index], sounds: 'octave' });
   });
   for (const run of runs) {
     const roles = new Set(run.strokes.map((index) => planned[index]?.role));
-    run.tells = roles.has('c') || (roles.has('O') && roles.has('i'));
+    const outer = ['O', 'c', 'k', 's', 'l', 't'].some((role) => roles.has(role as CellRole));
+    const inside = ['i', 'c', 'k', 'm', 'h'].some((role) => roles.has(role as CellRole));
+    run.sounds = outer && inside ? 'both' : inside ? 'inner' : 'octave';
   }
   return runs;
 }

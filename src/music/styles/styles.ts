@@ -28,9 +28,9 @@ const atAll = (patterns: readonly Pattern[]): StyleRow['piano'] => Object.fromEn
 /** Piano parts of styles that do not use the standard montuno at every level (common practice, no source; the guajira arpeggio is unverified). */
 const PIANO = {
   'cha-cha-cha': { 1: STABS, 2: STABS, 3: [NEUTRAL_PATTERN] },
-  guajira: { 1: ARPEGGIO, 2: ARPEGGIO },
-  bolero: { 1: [...BROKEN].reverse(), 2: BROKEN, 3: BROKEN },
-  'bolero-son': { 1: [...BROKEN].reverse(), 2: BROKEN },
+  guajira: atAll(ARPEGGIO),
+  bolero: { ...atAll(BROKEN), 1: [...BROKEN].reverse() },
+  'bolero-son': { 1: [...BROKEN].reverse(), 2: BROKEN, 3: BROKEN },
   danzon: { 1: STABS, 2: STABS },
   'latin jazz': { 1: [pattern('behind a soloist', 'A5', 'B6'), pattern('behind a soloist', 'A5', 'B7'), pattern('sparse', 'A6', 'B6')] },
   bembe: atAll(ON_THE_BELL),
