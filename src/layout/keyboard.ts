@@ -19,6 +19,8 @@ export interface Key {
 export interface Keyboard {
   readonly keys: readonly Key[];
   readonly width: number;
+  /** Where keys between the hands are left out: the gap drawn for them, or null. */
+  readonly gap: { readonly x: number; readonly width: number } | null;
 }
 
 const WHITE = new Set([0, 2, 4, 5, 7, 9, 11]);
@@ -29,23 +31,49 @@ export const BLACK_WIDTH = 28;
 /** Fewest white keys drawn: two octaves and a bit. */
 const LEAST_WHITE = 18;
 
-/** A keyboard from one white key to another that holds all notes given, a whole tone of air on both sides. */
+/** White keys between two neighbouring notes from which the keys between are left out. */
+const FAR_APART = 9;
+const GAP_WIDTH = 36;
+
+/**
+ * A keyboard from one white key to another that holds all notes given, a whole tone of air on both sides. Where the hands lie far
+ * apart and the whole would be long, the keys between them are left out.
+ */
 export function keyboardAround(midi: readonly number[]): Keyboard {
-  const notes = midi.length > 0 ? midi : [60, 84];
-  let low = whiteAt(Math.min(...notes) - 2, -1);
-  let high = whiteAt(Math.max(...notes) + 2, 1);
+  const notes = (midi.length > 0 ? [...new Set(midi)] : [60, 84]).sort((one, other) => one - other);
+  let low = whiteAt((notes[0] ?? 60) - 2, -1);
+  let high = whiteAt((notes.at(-1) ?? 84) + 2, 1);
+  const cut = widestGap(notes);
+  if (cut) {
+    const left = keysBetween(low, whiteAt(cut.from + 2, 1), 0);
+    const right = keysBetween(whiteAt(cut.to - 2, -1), high, left.width + GAP_WIDTH);
+    const keys = [...left.keys, ...right.keys];
+    if (keys.filter((key) => !key.black).length >= LEAST_WHITE)
+      return { keys, width: right.width, gap: { x: left.width, width: GAP_WIDTH } };
+  }
   while (whitesBetween(low, high) < LEAST_WHITE) {
     high = whiteAt(high + 1, 1);
     if (whitesBetween(low, high) < LEAST_WHITE) low = whiteAt(low - 1, -1);
   }
+  return { ...keysBetween(low, high, 0), gap: null };
+}
+
+function keysBetween(low: number, high: number, from: number): Pick<Keyboard, 'keys' | 'width'> {
   const keys: Key[] = [];
-  let x = 0;
+  let x = from;
   for (let note = low; note <= high; note++) {
     const white = isWhite(note);
     keys.push({ midi: note, black: !white, x: white ? x : x - BLACK_WIDTH / 2, width: white ? WHITE_WIDTH : BLACK_WIDTH });
     if (white) x += WHITE_WIDTH;
   }
   return { keys, width: x };
+}
+
+/** The widest stretch of keys that no note stands in, where it is wide enough to be left out. */
+function widestGap(notes: readonly number[]): { readonly from: number; readonly to: number } | null {
+  const gaps = notes.slice(1).map((to, at) => ({ from: notes[at] ?? to, to }));
+  const widest = gaps.reduce((best, gap) => (gap.to - gap.from > best.to - best.from ? gap : best), { from: 0, to: 0 });
+  return whitesBetween(widest.from, widest.to) >= FAR_APART ? widest : null;
 }
 
 const isWhite = (midi: number): boolean => WHITE.has(((midi % 12) + 12) % 12);

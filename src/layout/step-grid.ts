@@ -4,13 +4,14 @@
  */
 import type { Form, SoundingBar } from '../music/chart/chart';
 import type { Score } from '../music/score';
-import { type BassStroke, type DrumStroke, type PianoStroke, type Side, TICKS_PER_STEP } from '../vocabulary';
+import { type BassStroke, type DrumStroke, type Level, type PianoStroke, type Side, TICKS_PER_STEP } from '../vocabulary';
 import { cellSentence } from '../words/grid';
 import type { Card, Cell, CountMark, MapSection, NoteMark, Panel, StepGrid } from './grid/cards';
 import { type ChordChange, chordChanges, chordMarks } from './grid/chord-marks';
 import { outerRange } from './grid/contour';
 import { between, marksBetween, type Rings, ringing } from './grid/ringing';
 import { homeSide, isOdd, splitForm, stepsOfSide } from './grid/split';
+import { turnsOf } from './grid/turns';
 
 /** Everything that is placed on the cards, whichever score it comes from. */
 interface Material {
@@ -20,6 +21,8 @@ interface Material {
   readonly bass: Rings<BassStroke>;
   readonly clave: readonly DrumStroke[];
   readonly percussion: Readonly<Record<string, readonly DrumStroke[]>>;
+  /** True when the left hand plays the bass line: it is drawn once, in the bass lane. */
+  readonly doubled: boolean;
 }
 
 /**
@@ -46,7 +49,7 @@ export function stepGrid(score: Score, whole: Score = score): StepGrid {
       panels,
       side: head.side,
       section: head.section,
-      notes: group.notes,
+      notes: panels.some((panel) => panel.right.some(isOut)) ? [...group.notes, 'half step out'] : group.notes,
     };
   });
   const panels = cards.flatMap((card) => card.panels);
@@ -55,19 +58,25 @@ export function stepGrid(score: Score, whole: Score = score): StepGrid {
     cards,
     panels,
     outerRange: outerRange(panels),
-    sections: sectionsOf(form, cards, cardOfBar),
+    sections: sectionsOf(whole, cards, cardOfBar),
     cardOfBar,
+    turns: turnsOf(form, whole.closed),
+    instruments: Object.keys(whole.parts.percussion),
     fromTick: score.fromTick,
     toTick: score.toTick,
     closed: score.closed,
   };
 }
 
+/** True for a stroke that a device has put a half step outside, struck in this panel. */
+const isOut = (mark: NoteMark<PianoStroke>): boolean => mark.stroke.device === 'half-step-out' && !mark.ringsIn;
+
 function materialOf(score: Score): Material {
   const { parts } = score;
   const piano = [...parts.rightHand, ...parts.leftHand].sort((one, other) => one.tick - other.tick);
   return {
     changes: chordChanges(score.bars, piano, score.closed),
+    doubled: score.hands === 'tumbao',
     right: ringing(parts.rightHand, (stroke) => stroke.soundingTicks, score),
     left: ringing(parts.leftHand, (stroke) => stroke.soundingTicks, score),
     bass: ringing(parts.bass, (stroke) => stroke.durationTicks, score),
@@ -89,7 +98,7 @@ function panelOf(form: Form, bar: SoundingBar, from: Material): Panel {
     counts: countsOf(bar, steps, fullSteps),
     claveSteps: struck(from.clave).map((stroke) => (stroke.tick - bar.tick) / TICKS_PER_STEP),
     right: marksBetween(from.right, bar.tick, end),
-    left: marksBetween(from.left, bar.tick, end),
+    left: from.doubled ? [] : marksBetween(from.left, bar.tick, end),
     bass: marksBetween(from.bass, bar.tick, end),
     percussion: Object.entries(from.percussion)
       .map(([name, strokes]) => ({
@@ -102,10 +111,11 @@ function panelOf(form: Form, bar: SoundingBar, from: Material): Panel {
   return {
     ...place,
     ...music,
+    doubled: from.doubled,
     sides: sidesOf(form, bar, steps, fullSteps),
     sectionBar: bar.index - (visit?.fromBar ?? bar.index) + 1,
     sectionBars: visit ? visit.toBar - visit.fromBar : 1,
-    cells: cellsOf(bar, steps, music),
+    cells: cellsOf(bar, steps, from.doubled ? { ...music, left: marksBetween(from.left, bar.tick, end) } : music),
   };
 }
 
@@ -141,14 +151,20 @@ function cellsOf(bar: SoundingBar, steps: number, music: Music): readonly Cell[]
     const left = strokeIn(music.left, step);
     const bass = strokeIn(music.bass, step);
     const strokes = { right, left, bass };
+    const later = [...laterIn(music.right, step), ...laterIn(music.left, step)];
     const tick = bar.tick + step * TICKS_PER_STEP;
     // Said only when it is asked for: a long form has thousands of cells.
     return {
       step,
       tick,
       ...strokes,
+      later,
       get label() {
-        return cellSentence({ ...strikesIn(music, step), bar: bar.index + 1, side: bar.side, ...namesOf(strokes) });
+        const marks = [...new Set([right, left, ...later].flatMap((stroke) => (stroke?.device ? [stroke.device] : [])))];
+        const added = later.map(
+          (stroke) => ({ hand: music.right.some((mark) => mark.stroke === stroke) ? 'right' : 'left', names: stroke.names }) as const,
+        );
+        return cellSentence({ ...strikesIn(music, step), bar: bar.index + 1, side: bar.side, ...namesOf(strokes), later: added, marks });
       },
     };
   });
@@ -168,7 +184,9 @@ function strikesIn(music: Music, step: number) {
     chord: chord ? { symbol: chord.symbol, early: chord.tieTo !== null } : null,
     clave: music.claveSteps.some((at) => inStep(at, step)),
     hit: music.hits.some((hit) => hit.step === step),
-    percussion: music.percussion.filter((row) => row.strokes.some((stroke) => inStep(stroke.step, step))).map((row) => row.name),
+    percussion: music.percussion.flatMap((row) =>
+      row.strokes.filter((stroke) => inStep(stroke.step, step)).map(({ stroke }) => ({ instrument: row.name, stroke })),
+    ),
   };
 }
 
@@ -178,8 +196,19 @@ function strokeIn<Kind extends PianoStroke | BassStroke>(marks: readonly NoteMar
   return marks.find((mark) => !mark.ringsIn && inStep(mark.step, step))?.stroke ?? null;
 }
 
-function sectionsOf(form: Form, cards: readonly Card[], cardOfBar: readonly number[]): readonly MapSection[] {
+/** Strokes after the first of a step. */
+function laterIn(marks: readonly NoteMark<PianoStroke>[], step: number): readonly PianoStroke[] {
+  return marks
+    .filter((mark) => !mark.ringsIn && inStep(mark.step, step))
+    .slice(1)
+    .map((mark) => mark.stroke);
+}
+
+function sectionsOf(whole: Score, cards: readonly Card[], cardOfBar: readonly number[]): readonly MapSection[] {
+  const { form, levels } = whole;
   const home = homeSide(form);
+  const first = whole.bars[0]?.index ?? 0;
+  const one = levels.every((level) => level === levels[0]);
   return form.visits.map((visit) => ({
     name: visit.section,
     fromBar: visit.fromBar,
@@ -187,6 +216,8 @@ function sectionsOf(form: Form, cards: readonly Card[], cardOfBar: readonly numb
     side: visit.side,
     odd: isOdd(visit),
     otherSide: visit.side !== home,
+    onCue: visit.onCue,
+    levels: one ? null : rangeOf(levels.slice(Math.max(0, visit.fromBar - first), Math.max(0, visit.toBar - first))),
     blocks: [...new Set(cardOfBar.slice(visit.fromBar, visit.toBar))].map((index) => ({
       card: index,
       fromBar: Math.max(cards[index]?.fromBar ?? 0, visit.fromBar),
@@ -194,6 +225,9 @@ function sectionsOf(form: Form, cards: readonly Card[], cardOfBar: readonly numb
     })),
   }));
 }
+
+const rangeOf = (levels: readonly Level[]): readonly [Level, Level] | null =>
+  levels.length === 0 ? null : [Math.min(...levels) as Level, Math.max(...levels) as Level];
 
 function present<Value>(value: Value | undefined): Value {
   if (value === undefined) throw new Error('a card without bars');

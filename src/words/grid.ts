@@ -1,4 +1,4 @@
-import type { Degree, Side } from '../vocabulary';
+import type { Degree, Device, Level, Side } from '../vocabulary';
 import { DEFAULT_LANGUAGE } from './language';
 import { DEGREE_WORDS, printedChord, printedNote, spokenList } from './spoken';
 
@@ -18,8 +18,29 @@ export interface CellFacts {
   readonly right: readonly string[];
   readonly left: readonly string[];
   readonly bass: readonly string[];
-  readonly percussion: readonly string[];
+  /** Instruments by their names in the score, and the kind of stroke. */
+  readonly percussion: readonly { readonly instrument: string; readonly stroke: string }[];
+  /** Strokes later within the step: the second of two sixteenths. */
+  readonly later?: readonly { readonly hand: 'right' | 'left'; readonly names: readonly string[] }[];
+  /** Devices that made the piano strokes. */
+  readonly marks?: readonly Device[];
 }
+
+/** Instruments whose names for people differ from their names in a score. */
+const INSTRUMENT_NAMES: Readonly<Record<string, string>> = { cascara: 'cáscara', guiro: 'güiro', bell: '6/8 bell' };
+
+/** An instrument of the percussion by its name for people: `guiro` gives `güiro`. */
+export const instrumentName = (instrument: string): string => INSTRUMENT_NAMES[instrument] ?? instrument;
+
+/** What a device did, in two or three words, for the name of a cell. */
+const DEVICE_MARKS: Readonly<Record<Device, string>> = {
+  'octave-up': 'an octave up',
+  'octaves-only': 'octaves only',
+  'one-bar-neutral': 'neutral bar',
+  'extra-note': 'extra note',
+  'double-notes': 'double notes',
+  'half-step-out': 'a half step out',
+};
 
 /** A note name as it is said: `Eb4` gives `E flat 4`. */
 export const spokenNote = (name: string): string =>
@@ -52,12 +73,19 @@ export function cellSentence(cell: CellFacts): string {
   if (cell.chord) parts.push(cell.chord.early ? `${printedChord(cell.chord.symbol)} taken early` : printedChord(cell.chord.symbol));
   if (cell.clave) parts.push('clave stroke');
   if (cell.hit) parts.push('band hit');
+  const shared = cell.left.length > 0 && cell.left.join(' ') === cell.bass.join(' ');
   if (cell.right.length > 0) parts.push(`right hand ${spokenNotes(cell.right)}`);
-  if (cell.left.length > 0) parts.push(`left hand ${spokenNotes(cell.left)}`);
-  if (cell.bass.length > 0) parts.push(`bass ${spokenNotes(cell.bass)}`);
-  if (cell.percussion.length > 0) parts.push(list(cell.percussion));
+  if (cell.left.length > 0) parts.push(`left hand ${shared ? 'and bass ' : ''}${spokenNotes(cell.left)}`);
+  if (cell.bass.length > 0 && !shared) parts.push(`bass ${spokenNotes(cell.bass)}`);
+  for (const { hand, names } of cell.later ?? []) parts.push(`a sixteenth later ${hand} hand ${spokenNotes(names)}`);
+  for (const mark of cell.marks ?? []) parts.push(DEVICE_MARKS[mark]);
+  if (cell.percussion.length > 0) parts.push(list(cell.percussion.map(spokenStroke)));
   return parts.join(', ');
 }
+
+/** A stroke of the percussion as it is said; a plain one by its instrument alone. */
+const spokenStroke = ({ instrument, stroke }: CellFacts['percussion'][number]): string =>
+  stroke === 'plain' ? instrumentName(instrument) : `${instrumentName(instrument)} ${stroke}`;
 
 const degreeWord = (degree: Degree): string => DEGREE_WORDS[DEFAULT_LANGUAGE][degree];
 
@@ -129,6 +157,25 @@ export const GRID_WORDS = {
   loneBar: (section: string) => `${section} ends here, in the middle of the clave. What follows begins on the other side.`,
   halfSide: 'A bar of half a side: from here on the clave lies across the bars.',
   restartShort: 'clave starts again',
+  halfStepOut: 'a half step out',
+  onCue: 'on cue',
+  level: (low: Level, high: Level) => (low === high ? `level ${low}` : `levels ${low} to ${high}`),
+  inBars: (bars: number) => (bars < 1 ? 'now' : bars === 1 ? 'in 1 bar' : `in ${bars} bars`),
+  turn: (turn: { readonly kind: 'section' | 'restart' | 'across'; readonly section: string; readonly side: Side }) =>
+    turn.kind === 'restart'
+      ? `clave starts again, from the ${sideName(turn.side)}`
+      : turn.kind === 'across'
+        ? `half a side turns the count`
+        : `${turn.section}, from the ${sideName(turn.side)}`,
+  vamp: {
+    holding: 'vamp: until the cue',
+    leaving: 'cue heard: leaving',
+    'one more round': 'cue too late: one more round',
+  },
+  alsoPlaying: (names: readonly string[]) => `and ${names.join(', ')}`,
+  allPlaying: (names: readonly string[]) => names.join(', '),
+  shapes: { accent: 'accent', open: 'open', slap: 'slap or muffled', plain: 'plain' },
+  percussionName: 'Percussion',
   loopFrom: 'Loop starts at',
   loopTo: 'Loop ends after',
   previous: 'Previous card',

@@ -1,15 +1,16 @@
-/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`, `?short`, `?demo=N`, `?text=CHART`. */
+/** The board by itself on a typed score, for looking at: `?night`, `?playing=TICK` (a moment held), `?run` (moving), `?at=BAR`, `?flip`, `?odd`, `?short`, `?demo=N`, `?text=CHART`, `?percussion`, `?pulse`, `?vamp=STATE`, `?banner=TEXT`, `?devices=A,B`, `?staff`, `?edit`. */
 import '@fontsource-variable/atkinson-hyperlegible-next';
 import { useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Heard } from '../../src/state/ports';
-import type { Hands, Level } from '../../src/vocabulary';
+import type { Device, Hands, Level } from '../../src/vocabulary';
 import '../../src/ui/tokens.css';
 import { DEMO_BOOK } from '../../src/music/chart/demo-book';
 import { readChart } from '../../src/music/chart/read';
 import { arrange } from '../../src/music/score';
-import type { BarRun } from '../../src/ui/practise/board-props';
+import type { BarRun, VampState } from '../../src/ui/practise/board-props';
 import { PractiseBoard } from '../../src/ui/practise/PractiseBoard';
+import { StaffView } from '../../src/ui/staff/StaffView';
 import { FERRY, ferryScore, ODD_FERRY, SHORT_FERRY } from '../layout/ferry-score';
 
 const query = new URLSearchParams(location.search);
@@ -21,7 +22,8 @@ function drawnScore(direction: '2-3' | '3-2') {
   const text = query.get('text') ?? demo?.text;
   const chart = text ? readChart(text.replaceAll('\\n', '\n')) : undefined;
   const level = Number(query.get('level') ?? 2) as Level;
-  if (chart?.ok) return arrange(chart.value, { level, ...(query.has('hands') ? { hands: query.get('hands') as Hands } : {}) });
+  const devices = query.has('devices') ? { devices: (query.get('devices') ?? '').split(',') as Device[] } : {};
+  if (chart?.ok) return arrange(chart.value, { level, ...devices, ...(query.has('hands') ? { hands: query.get('hands') as Hands } : {}) });
   return ferryScore(query.has('odd') ? ODD_FERRY : query.has('short') ? SHORT_FERRY : FERRY, direction);
 }
 
@@ -48,6 +50,20 @@ function Page() {
       why={(stroke) =>
         `${stroke.names.join(' and ')} of ${stroke.chord}: the third of A7. It falls a half step from D, the seventh of Em7, and it is struck on the & of 4, an eighth before the chord is written.`
       }
+      silent={query.has('pulse') ? [] : ['pulse']}
+      showPercussion={query.has('percussion') ? (query.get('percussion') === 'always' ? 'always' : true) : false}
+      vamp={query.get('vamp') as VampState}
+      banner={query.get('banner')}
+      {...(query.has('edit')
+        ? { onEmptyCell: (...cell) => console.log('empty', ...cell), onSelect: (cell) => console.log('select', cell) }
+        : {})}
+      {...(query.has('staff')
+        ? {
+            staff: (fromBar: number, toBar: number) => (
+              <StaffView score={score} bars={{ fromBar, toBar }} heard={heard} playing={playing} onStartAt={setCursor} />
+            ),
+          }
+        : {})}
       onStartAt={setCursor}
       onStroke={() => undefined}
       onLoop={(fromBar, toBar) => setLoop({ fromBar, toBar })}

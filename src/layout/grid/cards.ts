@@ -1,5 +1,5 @@
 import type { Hit, SoundingBar } from '../../music/chart/chart';
-import type { BassStroke, PianoStroke, Side, Stroke } from '../../vocabulary';
+import type { BassStroke, Level, PianoStroke, Side, Stroke } from '../../vocabulary';
 
 /** A stroke placed in a panel. `step` counts from the panel's start and is negative when the stroke began before it. */
 export interface NoteMark<Kind extends Stroke = Stroke> {
@@ -33,6 +33,8 @@ export interface Cell {
   readonly right: PianoStroke | null;
   readonly left: PianoStroke | null;
   readonly bass: BassStroke | null;
+  /** Piano strokes that are struck later within the step: the second of two sixteenths. */
+  readonly later: readonly PianoStroke[];
 }
 
 /** One count of a panel: `1`, `&`; strong on the beat. */
@@ -60,6 +62,8 @@ export interface Panel {
   readonly right: readonly NoteMark<PianoStroke>[];
   readonly left: readonly NoteMark<PianoStroke>[];
   readonly bass: readonly NoteMark<BassStroke>[];
+  /** True when the left hand plays the bass line: its strokes stand in the cells, but are drawn once, in the bass lane. */
+  readonly doubled: boolean;
   readonly percussion: readonly {
     readonly name: string;
     readonly strokes: readonly { readonly step: number; readonly stroke: string }[];
@@ -69,7 +73,7 @@ export interface Panel {
 }
 
 /** What a card has to say about itself, or nothing. */
-export type CardNote = 'other side' | 'lone bar' | 'half side' | 'restart';
+export type CardNote = 'other side' | 'lone bar' | 'half side' | 'restart' | 'half step out';
 
 /** One clave cycle, or what is left of one at the end of an odd section. */
 export interface Card {
@@ -94,8 +98,22 @@ export interface MapSection {
   /** True when it has an odd number of bars or begins on another side than the form does. */
   readonly odd: boolean;
   readonly otherSide: boolean;
+  /** True for an open vamp, which goes round until it is cued. */
+  readonly onCue: boolean;
+  /** Lowest and highest level of its bars, or null when the whole form has one level. */
+  readonly levels: readonly [Level, Level] | null;
   /** Its bars by the card they stand on; a card that two sections share is listed in both. */
   readonly blocks: readonly { readonly card: number; readonly fromBar: number; readonly toBar: number }[];
+}
+
+/** A place ahead where the sides turn over. */
+export interface Turn {
+  /** The bar that begins on the other side than one expects. */
+  readonly bar: number;
+  readonly section: string;
+  readonly side: Side;
+  /** `section`: a section begins on another side than the one before; `restart`: the clave begins again; `across`: half a side turns the count. */
+  readonly kind: 'section' | 'restart' | 'across';
 }
 
 /** The whole form as cards. */
@@ -108,6 +126,10 @@ export interface StepGrid {
   readonly sections: readonly MapSection[];
   /** Card of each bar, by bar index. */
   readonly cardOfBar: readonly number[];
+  /** Every place where the sides turn over, by bar; bar 0 among them when the way from the last section back to the first turns them. */
+  readonly turns: readonly Turn[];
+  /** Instruments of the percussion that sound anywhere in the form, in the order of the score. */
+  readonly instruments: readonly string[];
   /** The bars that go round, [fromTick, toTick). */
   readonly fromTick: number;
   readonly toTick: number;

@@ -38,12 +38,27 @@ export interface BassBox {
 
 /** Half the width of a cap, and of the narrowest block. */
 const HALF = 22;
+/** The same where sixteenths stand half a cell apart. */
+const CROWDED_HALF = 17;
+
+/** What room a stroke of a hand has: its cell, and whether another stroke stands within a step of it. */
+export interface HandRoom {
+  readonly cell: number;
+  readonly crowded: boolean;
+}
+
+/** True where another stroke of the hand is struck less than a step away: sixteenths. */
+export const isCrowded = (mark: NoteMark, marks: readonly NoteMark[]): boolean =>
+  marks.some((other) => other !== mark && other.step !== mark.step && Math.abs(other.step - mark.step) < 1);
+
 /** From the middle of capitals to their baseline, as a share of the type size. */
 const TO_BASELINE = 0.345;
 
 /** A right-hand stroke in its lane. An octave is a bracket of one height, notes struck with it stand beside it; other notes stand at heights of their own. */
-export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, scale: ContourScale, panelSteps: number): HandBox {
+export function rightBox(mark: NoteMark<PianoStroke>, room: HandRoom, frame: Frame, scale: ContourScale, panelSteps: number): HandBox {
   const { stroke } = mark;
+  const { cell } = room;
+  const half = room.crowded ? CROWDED_HALF : HALF;
   const centre = (mark.step + 0.5) * cell;
   const low = stroke.midi[0] ?? 60;
   const high = stroke.midi.at(-1) ?? low;
@@ -60,13 +75,14 @@ export function rightBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame
     frame.type.mark + 1,
   );
   const aside = octave ? (mark.step >= panelSteps - 1 ? -1 : 1) : 0;
-  const name = (y: number, text: string) => named(centre, y, frame.type.mark, printedNote(text), frame.type.note, cell - 28);
+  const name = (y: number, text: string) =>
+    named(centre, y, frame.type.mark, printedNote(text), frame.type.note, room.crowded ? 2 * half - 4 : cell - 28, half);
   const struck = !mark.ringsIn;
   return {
     mark,
     centre,
     blocks: outer && struck ? [name(lowY, stroke.names[0] ?? '')] : [],
-    cap: octave && struck ? { x: centre - HALF, y: highY - CAP / 2, width: 2 * HALF, height: CAP } : null,
+    cap: octave && struck ? { x: centre - half, y: highY - CAP / 2, width: 2 * half, height: CAP } : null,
     stem: octave && struck ? { top: highY, bottom: lowY } : null,
     beads: struck ? inside.map((note, at) => shifted(name(heights[at] ?? lowY, note.name), aside)) : [],
     tails: tails(mark, cell, octave ? [highY, lowY] : outer ? [lowY] : heights),
@@ -86,14 +102,15 @@ export interface LeftRange {
 }
 
 /** A left-hand stroke in its own lane: its lowest note gives the height, its names stand in one chip. */
-export function leftBox(mark: NoteMark<PianoStroke>, cell: number, frame: Frame, range: LeftRange): HandBox {
+export function leftBox(mark: NoteMark<PianoStroke>, { cell, crowded }: HandRoom, frame: Frame, range: LeftRange): HandBox {
+  const half = crowded ? CROWDED_HALF : HALF;
   const centre = (mark.step + 0.5) * cell;
   const chip = frame.type.mark + 3;
   const slope = Math.min(4, (frame.lanes.left.height - chip - 4) / Math.max(1, range.high - range.low));
   const low = mark.stroke.midi[0] ?? range.low;
   const y = middleOf(frame, 'left') - (low - (range.low + range.high) / 2) * slope;
   const letters = [...new Set(mark.stroke.names.map(printedNote))].join(' ');
-  const blocks = mark.ringsIn ? [] : [named(centre, y, chip, letters, frame.type.note, cell - 18)];
+  const blocks = mark.ringsIn ? [] : [named(centre, y, chip, letters, frame.type.note, crowded ? 2 * half - 4 : cell - 18, half)];
   return { mark, centre, blocks, cap: null, stem: null, beads: [], tails: tails(mark, cell, [y]) };
 }
 
@@ -110,9 +127,9 @@ export function bassBox(mark: NoteMark<BassStroke>, cell: number, frame: Frame, 
   return { mark, box, flatLeft: mark.ringsIn, flatRight: mark.ringsOut, lettering };
 }
 
-function named(centre: number, y: number, height: number, text: string, size: number, room: number): NamedBox {
-  const line = fittedLine(text, size, room, size * 0.7);
-  const width = Math.max(2 * HALF, line.width + 14);
+function named(centre: number, y: number, height: number, text: string, size: number, room: number, half: number): NamedBox {
+  const line = fittedLine(text, size, room, size * (half < HALF ? 0.5 : 0.7));
+  const width = Math.max(2 * half, line.width + (half < HALF ? 4 : 14));
   const lettering = { ...line, x: centre - line.width / 2, y: y + line.size * TO_BASELINE };
   return { x: centre - width / 2, y: y - height / 2, width, height, lettering };
 }

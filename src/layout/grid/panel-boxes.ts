@@ -3,7 +3,7 @@ import type { NoteMark, Panel } from './cards';
 import { type ChordBox, chordPlaces, type Point } from './chord-places';
 import { type ContourScale, isOuter, outerY } from './contour';
 import { cellWidth, type Frame, middleOf } from './frame';
-import { type BassBox, bassBox, type HandBox, type LeftRange, leftBox, rightBox } from './hand-boxes';
+import { type BassBox, bassBox, type HandBox, isCrowded, type LeftRange, leftBox, rightBox } from './hand-boxes';
 
 /** Everything drawn in a panel's lanes, in units. */
 export interface PanelBoxes {
@@ -42,8 +42,8 @@ export function panelBoxes(panel: Panel, frame: Frame, scale: ContourScale, rang
       size: frame.type.chord,
     }),
     diamonds: panel.claveSteps.map((step) => ({ x: centre(step), y: middleOf(frame, 'clave') })),
-    right: panel.right.map((mark) => rightBox(mark, cell, frame, scale, panel.steps)),
-    left: panel.left.map((mark) => leftBox(mark, cell, frame, range)),
+    right: panel.right.map((mark) => rightBox(mark, { cell, crowded: isCrowded(mark, panel.right) }, frame, scale, panel.steps)),
+    left: panel.left.map((mark) => leftBox(mark, { cell, crowded: isCrowded(mark, panel.left) }, frame, range)),
     bass: panel.bass.map((mark) => bassBox(mark, cell, frame, neighbours.opens)),
     line: octaveLine(panel, neighbours, scale, cell),
     hits: panel.hits.map((hit) => ({ x: centre(hit.step), y: middleOf(frame, 'clave'), held: hit.held })),

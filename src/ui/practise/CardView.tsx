@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useRef } from 'react';
 import { cardBoxes } from '../../layout/grid/card-boxes';
-import type { Card, CardNote, StepGrid } from '../../layout/grid/cards';
+import type { Card, CardNote, Cell, StepGrid } from '../../layout/grid/cards';
 import type { Frame } from '../../layout/grid/frame';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { PartName } from '../../performance/performance';
@@ -8,6 +8,7 @@ import type { Direction, Stroke } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
 import { type Place, placeAfterKey } from './grid-keys';
 import { PanelView } from './PanelView';
+import type { TouchLane } from './touch';
 import { useTradedPlaces } from './use-traded-places';
 
 /** What the large card is given. */
@@ -24,15 +25,21 @@ export interface CardViewProps {
   readonly onPlace: (place: Place) => void;
   readonly onEnter: (place: Place) => void;
   readonly onStartAt: (bar: number) => void;
-  readonly onStroke: (stroke: Stroke) => void;
-  readonly staff: ReactNode;
-  /** Shown over the card: the sentence about a stroke. */
+  readonly onTouch: (bar: number, cell: Cell, lane: TouchLane, stroke: Stroke | null) => void;
+  readonly editing: boolean;
+  /** What there is to say at the first panel, or nothing. */
+  readonly saying: string | null;
+  /** Instruments of the percussion that have a row. */
+  readonly rows: readonly string[];
+  /** Stands over the panels, inside the card. */
+  readonly head?: ReactNode;
+  /** Stands under the panels or floats over the card. */
   readonly children?: ReactNode;
 }
 
 /** The large card: one clave cycle, its panels side by side or one above the other. One tab stop; the arrows go through its cells and on to the cards around it. */
 export function CardView(props: CardViewProps) {
-  const { grid, card, frame, place, onPlace, onEnter, onStartAt } = props;
+  const { grid, card, frame, place, onPlace, onEnter, onStartAt, onTouch } = props;
   const rows = useRef<HTMLDivElement>(null);
   useTradedPlaces(rows, props.direction);
   const boxes = cardBoxes(grid, card, frame);
@@ -60,20 +67,22 @@ export function CardView(props: CardViewProps) {
       data-panels={card.panels.length}
       onKeyDown={onKeyDown}
     >
+      {props.head}
       <div className="panels" role="presentation" ref={rows}>
         {card.panels.map((panel, at) => (
           <PanelView
             key={card.panels.length === 2 && card.panels[0]?.side === card.panels[1]?.side ? `bar ${at}` : `side ${panel.side}`}
             panel={panel}
             boxes={boxes[at] as PanelBoxes}
-            saying={at === 0 ? sayingOf(card) : null}
+            rows={props.rows}
+            saying={at === 0 ? props.saying : null}
             selected={props.selected}
             silent={props.silent}
             tabStep={place.bar === panel.bar.index ? place.step : null}
             onCell={(bar, step) => onPlace({ bar, step })}
             onStartAt={onStartAt}
-            onStroke={props.onStroke}
-            staff={at === 0 ? props.staff : null}
+            editing={props.editing}
+            onTouch={(cell, lane, stroke) => onTouch(panel.bar.index, cell, lane, stroke)}
           />
         ))}
         {card.panels.length === 1 && <p className="half-words">{halfWords(card)}</p>}
@@ -90,6 +99,7 @@ export function sayingOf(card: Card): string | null {
     'lone bar': null,
     'half side': null,
     restart: GRID_WORDS.restartShort,
+    'half step out': GRID_WORDS.halfStepOut,
   };
   const said = card.notes.map((note) => words[note]);
   if (card.panels.some((panel) => panel.hits.length > 0)) said.push(GRID_WORDS.hit);

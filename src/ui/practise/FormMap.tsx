@@ -40,7 +40,8 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
       {grid.sections.map((section) => (
         <div key={section.fromBar} className="map-section" data-odd={section.odd || undefined} data-other={section.otherSide || undefined}>
           <div className="map-name">
-            <b>{section.name}</b> {aboutSection(section)}
+            <b>{section.name}</b> {section.onCue && <RepeatSign />}
+            {aboutSection(section)}
           </div>
           <div className="map-blocks">
             {section.blocks.map((block) => (
@@ -76,8 +77,22 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
 });
 
 function aboutSection(section: MapSection): string {
-  const bars = GRID_WORDS.count(section.toBar - section.fromBar);
-  return section.otherSide ? `${bars}, ${GRID_WORDS.fromSide(section.side)}` : bars;
+  const words: string[] = [GRID_WORDS.count(section.toBar - section.fromBar)];
+  if (section.onCue) words.push(GRID_WORDS.onCue);
+  if (section.otherSide) words.push(GRID_WORDS.fromSide(section.side));
+  if (section.levels) words.push(GRID_WORDS.level(...section.levels));
+  return words.join(', ');
+}
+
+/** The sign that closes a repeat, for a vamp that goes round until it is cued; `on cue` says it in words. */
+function RepeatSign() {
+  return (
+    <svg className="repeat-sign" viewBox="0 0 16 20" aria-hidden="true">
+      <circle cx={2.5} cy={7} r={2} />
+      <circle cx={2.5} cy={13} r={2} />
+      <path d="M7 1h2v18H7zM12 1h4v18h-4z" />
+    </svg>
+  );
 }
 
 function chordsOf(grid: StepGrid, block: MapSection['blocks'][number]): string {

@@ -31,6 +31,7 @@ export const HandStrip = memo(function HandStrip({ keyboard }: HandStripProps) {
             rx={key.black ? 3 : 0}
           />
         ))}
+        {keyboard.gap && <rect className="key-gap" x={keyboard.gap.x} y={-2} width={keyboard.gap.width} height={WHITE_HEIGHT + 4} />}
         {ordered.map((key) => {
           const x = key.x + key.width / 2;
           const y = key.black ? 48 : 93;

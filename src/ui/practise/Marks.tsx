@@ -82,6 +82,8 @@ export function BassDrawing({
   readonly selected: Stroke | null;
 }) {
   const { box, mark } = bass;
+  const { stroke } = mark;
+  const chosen = selected === stroke || (panel.doubled && selected?.tick === stroke.tick && selected.midi[0] === stroke.midi[0]);
   const round = box.height / 2;
   const left = bass.flatLeft ? 0 : round;
   const right = bass.flatRight ? 0 : round;
@@ -90,7 +92,7 @@ export function BassDrawing({
     <g
       className="bass"
       data-first={mark.stroke.firstPassOnly || undefined}
-      data-selected={mark.stroke === selected || undefined}
+      data-selected={chosen || undefined}
       {...lit(panel, mark.step, mark.steps, mark.stroke.firstPassOnly)}
     >
       <path className="pill" d={bass.flatRight && bass.flatLeft ? `M${box.x} ${box.y}h${box.width}v${box.height}h${-box.width}z` : d} />

@@ -1,26 +1,31 @@
 import { memo } from 'react';
 import type { Card } from '../../layout/grid/cards';
 import { nextBoxes } from '../../layout/grid/next-boxes';
+import type { TurnAhead } from '../../layout/grid/turns';
 import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
 import { ChordDrawing, diamond } from './Marks';
+import { PanelGround } from './PanelHead';
 
 /** What the next card is given. */
 export interface NextCardProps {
   readonly card: Card;
   readonly narrow: boolean;
   readonly enlarged: number;
+  /** Where the sides turn over next, and how many bars after the sounding card's first; null when nothing turns soon. */
+  readonly turn: TurnAhead | null;
   readonly onStartAt: (bar: number) => void;
 }
 
 /** The whole next card, small: its chords where they are played, the count with the clave in it, and the notes of the octaves. */
-export const NextCard = memo(function NextCard({ card, narrow, enlarged, onStartAt }: NextCardProps) {
+export const NextCard = memo(function NextCard({ card, narrow, enlarged, turn, onStartAt }: NextCardProps) {
   return (
     <section
       className="card next-card"
       aria-label={GRID_WORDS.nextName(GRID_WORDS.bars(card.fromBar, card.toBar))}
       data-panels={card.panels.length}
+      data-turn={turn ? turn.turn.kind : undefined}
     >
       {card.panels.map((panel, at) => {
         const boxes = nextBoxes(panel, narrow, enlarged);
@@ -33,15 +38,7 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, onStart
             title={GRID_WORDS.startAt(panel.bar.index + 1, panel.side)}
             onClick={() => onStartAt(panel.bar.index)}
           >
-            <span className="panel-ground">
-              {panel.sides.map((run) => (
-                <i
-                  key={run.from}
-                  data-side={run.side}
-                  style={{ left: `${(run.from / panel.fullSteps) * 100}%`, width: `${((run.to - run.from) / panel.fullSteps) * 100}%` }}
-                />
-              ))}
-            </span>
+            <PanelGround panel={panel} />
             <span className="panel-head">
               <span className="side-name">{sideName(panel.side)}</span>{' '}
               <span className="bar-name">
@@ -98,6 +95,14 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, onStart
           </button>
         );
       })}
+      {turn && (
+        <p className="turn">
+          <b className="turn-in" data-away={turn.away}>
+            {GRID_WORDS.inBars(turn.away)}
+          </b>
+          : {GRID_WORDS.turn(turn.turn)}
+        </p>
+      )}
     </section>
   );
 });

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import type { Panel } from '../../layout/grid/cards';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { PartName } from '../../performance/performance';
@@ -12,10 +13,14 @@ export interface PanelDrawingProps {
   readonly selected: Stroke | null;
   /** Parts that do not sound. */
   readonly silent: readonly PartName[];
+  /** Instruments of the percussion that have a row, from the top. */
+  readonly rows: readonly string[];
 }
 
+const PercussionRows = lazy(() => import('./PercussionRows').then((module) => ({ default: module.PercussionRows })));
+
 /** The lanes of a panel below its heading, as one drawing. Marks carry the ticks between which they are lit. */
-export function PanelDrawing({ panel, boxes, selected, silent }: PanelDrawingProps) {
+export function PanelDrawing({ panel, boxes, selected, silent, rows }: PanelDrawingProps) {
   const { width, height, lanes } = boxes.frame;
   const cut = 100 * (1 - panel.steps / panel.fullSteps);
   const quiet = (part: PartName) => silent.includes(part) || undefined;
@@ -45,11 +50,18 @@ export function PanelDrawing({ panel, boxes, selected, silent }: PanelDrawingPro
           <HandDrawing key={hand.mark.step} hand={hand} panel={panel} className="left-hand" selected={selected} radius={3} />
         ))}
       </g>
-      <g data-silent={quiet('bass')}>
+      <g data-silent={panel.doubled ? quiet('bass') && quiet('piano left') : quiet('bass')}>
         {boxes.bass.map((bass) => (
           <BassDrawing key={`${bass.mark.step} ${bass.mark.stroke.midi[0]}`} bass={bass} panel={panel} selected={selected} />
         ))}
       </g>
+      {rows.length > 0 && (
+        <Suspense fallback={null}>
+          <g data-silent={quiet('percussion')}>
+            <PercussionRows panel={panel} frame={boxes.frame} shown={rows} />
+          </g>
+        </Suspense>
+      )}
       <Silence panel={panel} boxes={boxes} />
     </svg>
   );

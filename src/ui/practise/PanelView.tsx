@@ -1,41 +1,42 @@
-import { type MouseEvent, memo, type ReactNode } from 'react';
+import { type MouseEvent, memo } from 'react';
 import type { Cell, Panel } from '../../layout/grid/cards';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { PartName } from '../../performance/performance';
 import type { Stroke } from '../../vocabulary';
-import { barName, GRID_WORDS, sideName } from '../../words/grid';
 import { PanelDrawing } from './PanelDrawing';
-import { laneAt, strokeAt } from './touch';
+import { PanelGround, PanelHead } from './PanelHead';
+import { laneAt, strokeAt, type TouchLane } from './touch';
 
 /** What a panel is given. */
 export interface PanelViewProps {
   readonly panel: Panel;
   readonly boxes: PanelBoxes;
+  /** Instruments of the percussion that have a row, from the top. */
+  readonly rows: readonly string[];
   /** What the card has to say at this panel, or nothing. */
   readonly saying: string | null;
   readonly selected: Stroke | null;
   readonly silent: readonly PartName[];
   /** Step whose cell takes the Tab key, or null when it lies in another panel. */
   readonly tabStep: number | null;
+  /** True when a touch beside a stroke is a place for a new one, not the stroke that rings there. */
+  readonly editing: boolean;
   readonly onCell: (bar: number, step: number) => void;
   readonly onStartAt: (bar: number) => void;
-  readonly onStroke: (stroke: Stroke) => void;
-  readonly staff: ReactNode;
+  readonly onTouch: (cell: Cell, lane: TouchLane, stroke: Stroke | null) => void;
 }
 
 /** One side of the clave: its name, its lanes, and over them the cells that are touched and named. */
 export const PanelView = memo(function PanelView(props: PanelViewProps) {
-  const { panel, boxes, saying, selected, silent, tabStep, onCell, onStartAt, onStroke, staff } = props;
+  const { panel, boxes, rows, saying, selected, silent, tabStep, editing, onCell, onStartAt, onTouch } = props;
   const { bar, side } = panel;
   const touch = (event: MouseEvent<HTMLElement>, cell: Cell) => {
     onCell(bar.index, cell.step);
     const box = event.currentTarget.getBoundingClientRect();
     const lane = laneAt(boxes.frame, box.height > 0 ? (event.clientY - box.top) / box.height : 1);
+    const across = box.width > 0 ? (event.clientX - box.left) / box.width : 0;
     if (lane === 'bar') onStartAt(bar.index);
-    else {
-      const stroke = strokeAt(panel, cell, lane);
-      if (stroke) onStroke(stroke);
-    }
+    else onTouch(cell, lane, strokeAt(panel, cell, lane, across, !editing));
   };
   return (
     // biome-ignore lint/a11y/useSemanticElements: the drawing inside is no table
@@ -49,39 +50,11 @@ export const PanelView = memo(function PanelView(props: PanelViewProps) {
       data-steps={panel.steps}
       data-full={panel.fullSteps}
     >
-      <div className="panel-ground" aria-hidden="true">
-        {panel.sides.map((run) => (
-          <i
-            key={run.from}
-            data-side={run.side}
-            style={{ left: `${(run.from / panel.fullSteps) * 100}%`, width: `${((run.to - run.from) / panel.fullSteps) * 100}%` }}
-          />
-        ))}
-      </div>
+      <PanelGround panel={panel} />
       <div className="now-column" style={{ width: `${100 / panel.fullSteps}%` }} aria-hidden="true" />
       <div className="now-line" aria-hidden="true" />
-      {/* biome-ignore lint/a11y/useSemanticElements: the drawing below is no table */}
-      {/* biome-ignore lint/a11y/useFocusableInteractive: by keyboard a bar is started from its cells */}
-      {/* biome-ignore lint/a11y/useKeyWithClickEvents: by keyboard a bar is started from its cells */}
-      <div
-        className="panel-head"
-        role="rowheader"
-        style={{ height: `${(boxes.frame.lanes.side.height / boxes.frame.width) * 100}cqw` }}
-        onClick={() => onStartAt(bar.index)}
-        title={GRID_WORDS.startAt(bar.index + 1, side)}
-      >
-        <span className="side-name">{sideName(side)}</span>
-        <span className="pips" aria-hidden="true">
-          {'◆'.repeat(side)}
-        </span>
-        <span className="bar-name">
-          {barName(bar.index + 1)}
-          {panel.sectionBar === 1 && <b> · {bar.section}</b>}
-        </span>
-        <span className="texture" aria-hidden="true" />
-        {saying && <span className="saying">{saying}</span>}
-      </div>
-      {staff ?? <PanelDrawing panel={panel} boxes={boxes} selected={selected} silent={silent} />}
+      <PanelHead panel={panel} frame={boxes.frame} saying={saying} role="rowheader" onStartAt={onStartAt} />
+      <PanelDrawing panel={panel} boxes={boxes} selected={selected} silent={silent} rows={rows} />
       <div className="cells" role="presentation" style={{ top: `${(boxes.frame.lanes.chords.top / boxes.frame.width) * 100}cqw` }}>
         {panel.cells.map((cell) => (
           // biome-ignore lint/a11y/useSemanticElements: the drawing below is no table

@@ -1,17 +1,17 @@
 import { GRID_WORDS } from '../../words/grid';
 
-/** One sentence about a stroke. While playing it floats over the card and takes no room. */
-export function WhyNote({
-  sentence,
-  floating,
-  onClose,
-}: {
+/** What the note is given. */
+export interface WhyNoteProps {
   readonly sentence: string;
-  readonly floating: boolean;
+  /** Where it floats: at the end of the card that the explained stroke is not at. */
+  readonly at: 'top' | 'bottom';
   readonly onClose: () => void;
-}) {
+}
+
+/** One sentence about a stroke. It floats over the card and takes no room, so that the next card stays where it is. */
+export function WhyNote({ sentence, at, onClose }: WhyNoteProps) {
   return (
-    <aside className="why" data-floating={floating || undefined} aria-label={GRID_WORDS.why} role="status">
+    <aside className="why" data-at={at} aria-label={GRID_WORDS.why} role="status">
       <p>{sentence}</p>
       <button type="button" onClick={onClose}>
         {GRID_WORDS.close}

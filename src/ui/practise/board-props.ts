@@ -10,6 +10,16 @@ export interface BarRun {
   readonly toBar: number;
 }
 
+/** What an open vamp is doing: going round until the cue, leaving after this round, or (the cue came too late) going round once more; null when none sounds. */
+export type VampState = 'holding' | 'leaving' | 'one more round' | null;
+
+/** A cell that was touched, or reached with Enter: the sounding bar (from 0), its step, and the stroke found there. */
+export interface SelectedCell {
+  readonly bar: number;
+  readonly step: number;
+  readonly stroke: Stroke | null;
+}
+
 /**
  * What the Practise board is given. The board keeps nothing but which card is shown, which cell has the focus and which
  * stroke is explained; everything else comes from here. Bars are counted from 0 over the whole form (`SoundingBar.index`).
@@ -37,10 +47,20 @@ export interface PractiseBoardProps {
   readonly onStartAt: (barIndex: number) => void;
   /** A stroke was touched: sound it, say. The board opens the sentence by itself. */
   readonly onStroke: (stroke: Stroke) => void;
+  /** A cell of the grid was touched, or Enter pressed on it, with the stroke that was found or null. Comes before `onStroke` and `onEmptyCell`. */
+  readonly onSelect?: (cell: SelectedCell) => void;
+  /** A cell without a stroke was touched in the lane of a hand, or Enter pressed on it: the place for a new stroke. */
+  readonly onEmptyCell?: (bar: number, step: number, hand: 'right' | 'left') => void;
   /** A loop handle came to rest: loop the bars [fromBar, toBar), always whole cards. */
   readonly onLoop: (fromBar: number, toBar: number) => void;
   /** Whether the hand strip is shown; true when missing. */
   readonly strip?: boolean;
+  /** Whether the percussion has rows of its own under the bass; not shown when missing. On screens narrower than 700 px it stays off unless this is `always`. */
+  readonly showPercussion?: boolean | 'always';
+  /** What the open vamp that sounds is doing; null when missing. */
+  readonly vamp?: VampState;
+  /** One line at the top of the sounding card for as long as it is given, such as an exercise that is crossed on purpose. */
+  readonly banner?: string | null;
   /** Stands at the left of the map of the form, on the same row: title and quick line. */
   readonly children?: ReactNode;
   /** Takes the place of the lanes of the sounding card: the staff view. Called with the bars of the card, [fromBar, toBar). */

@@ -1,4 +1,4 @@
-import { leastHeight, PANEL_WIDTH } from '../../layout/grid/frame';
+import { type FrameParts, leastHeight, PANEL_WIDTH } from '../../layout/grid/frame';
 import { nextHeight } from '../../layout/grid/next-boxes';
 import type { BoardSize } from './use-board-size';
 
@@ -12,10 +12,22 @@ export interface BoardRoom {
   readonly stripPx: number;
   /** How much larger than the plain sizes everything is drawn. */
   readonly enlarged: number;
+  /** Rows of the percussion that have room. */
+  readonly rows: number;
+}
+
+/** What the sounding card holds beside its usual lanes. */
+export interface RoomWishes extends Omit<FrameParts, 'rows'> {
+  /** Rows of the percussion when all that sound are shown; 0 when it is not shown. */
+  readonly rows?: number;
+  /** Rows that are shown before the card gives up its size. */
+  readonly fewRows?: number;
+  /** True when a line stands at the top of the card. */
+  readonly banner?: boolean;
 }
 
 /** Below this width panels stack. */
-const STACK_BELOW_PX = 700;
+export const STACK_BELOW_PX = 700;
 /** The gap between the rows in CSS px; it matches `practise.css`. */
 const GAP_PX = 8;
 /** Heights that the hand strip can have in CSS px, best first. */
@@ -25,14 +37,31 @@ const AMPLE = 1.1;
 const LARGER = 1.25;
 /** A little smaller, so that the strip finds a place on a phone. */
 const SNUG = 0.95;
+/** Heights of the line at the top of a card and of the one under the percussion, in CSS px; they match `practise.css`. */
+const BANNER_PX = 36;
+const CAPTION_PX = 28;
 /** Smaller than the plain sizes when nothing else helps: the whole next card comes first. */
 const SMALLER = [0.9, 0.8] as const;
 
 /**
  * Shares the height. The next card is whole above the transport; the strip has its place where the plain sizes (on wide windows, the
  * sizes of a window 1280 px wide) leave it one, else it follows below; the sounding card takes the rest, never less than it needs.
+ * Percussion has all its rows where nothing else gets smaller for them, else the few that matter most, else none.
  */
-export function boardRoom(size: BoardSize, strip: boolean): BoardRoom {
+export function boardRoom(size: BoardSize, strip: boolean, wishes: RoomWishes = {}): BoardRoom {
+  const { rows = 0, fewRows = 0 } = wishes;
+  const bare = sharedOut(size, strip, wishes, 0);
+  for (let many = rows; many > Math.min(rows, fewRows); many--) {
+    const room = sharedOut(size, strip, wishes, many);
+    if (room.fits && room.enlarged >= Math.min(1, bare.enlarged) && room.stripPx >= bare.stripPx) return room;
+  }
+  const few = sharedOut(size, strip, wishes, Math.min(rows, fewRows));
+  return few.fits ? few : bare;
+}
+
+function sharedOut(size: BoardSize, strip: boolean, wishes: RoomWishes, rows: number): BoardRoom & { readonly fits: boolean } {
+  const parts: FrameParts = { rows, ...(wishes.left === undefined ? {} : { left: wishes.left }) };
+  const lines = (wishes.banner ? BANNER_PX : 0) + (wishes.rows ? CAPTION_PX : 0);
   const stacked = size.width < STACK_BELOW_PX;
   const pair = size.width / (2 * PANEL_WIDTH);
   const scale = stacked ? size.width / PANEL_WIDTH : pair;
@@ -40,13 +69,14 @@ export function boardRoom(size: BoardSize, strip: boolean): BoardRoom {
   const strips = strip ? STRIP_PX[stacked ? 'narrow' : 'wide'] : [0];
   const left = (enlarged: number, stripPx: number) => {
     const below = stripPx > 0 ? stripPx + GAP_PX : 0;
-    return size.height - size.top - 3 * GAP_PX - nextHeight(stacked, enlarged) * pair - below;
+    return size.height - size.top - 3 * GAP_PX - lines - nextHeight(stacked, enlarged) * pair - below;
   };
   const fits = (enlarged: number, stripPx: number, times = 1) =>
-    leastHeight(stacked, enlarged) * times * scale * panels <= left(enlarged, stripPx);
-  const shared = (enlarged: number, stripPx: number, stripHeight = stripPx): BoardRoom => {
+    leastHeight(stacked, enlarged, parts) * times * scale * panels <= left(enlarged, stripPx);
+  const shared = (enlarged: number, stripPx: number, stripHeight = stripPx) => {
     const units = Math.round(left(enlarged, stripPx) / scale / panels);
-    return { stacked, enlarged, stripPx: stripHeight, nowUnits: Math.max(leastHeight(stacked, enlarged), units) };
+    const nowUnits = Math.max(leastHeight(stacked, enlarged, parts), units);
+    return { stacked, enlarged, rows, stripPx: stripHeight, nowUnits, fits: fits(enlarged, stripPx) };
   };
   const tallest = strips[0] ?? 0;
   if (!stacked && fits(LARGER, tallest, AMPLE)) return shared(LARGER, tallest);

@@ -3,6 +3,7 @@ import { type HandShape, shapeAt } from '../../layout/keyboard';
 import type { Score } from '../../music/score';
 import type { Heard } from '../../state/ports';
 import { TICKS_PER_STEP } from '../../vocabulary';
+import { GRID_WORDS } from '../../words/grid';
 import { lightStrip } from './strip-lights';
 
 /** What the frame loop reads; kept in a ref and renewed at each React commit. */
@@ -32,6 +33,8 @@ interface Marks {
   readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number; readonly once: boolean }[];
   readonly strip: HTMLElement | null;
   readonly countIn: HTMLElement | null;
+  /** The words that say in how many bars the sides turn over, and how many they are at the card's first bar. */
+  readonly turn: { readonly element: HTMLElement; readonly away: number } | null;
 }
 
 /**
@@ -75,7 +78,9 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
       hold(shapeAt(shapes, heard.tick - 1, false), shapes, score.closed, false);
       return;
     }
-    for (const panel of marks.panels) column(panel, heard.tick, calm.matches);
+    marks.panels.forEach((panel, at) => {
+      if (column(panel, heard.tick, calm.matches) && marks.turn) say(marks.turn.element, GRID_WORDS.inBars(marks.turn.away - at));
+    });
     for (const light of marks.lights) {
       const heardNow = light.once ? heard.pass === 0 : light.from >= grid.fromTick || heard.pass > 0;
       const on = heardNow && heard.tick >= light.from && heard.tick < light.to;
@@ -99,15 +104,16 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
   };
 }
 
-function column(panel: Marks['panels'][number], tick: number, calm: boolean): void {
+function column(panel: Marks['panels'][number], tick: number, calm: boolean): boolean {
   const inside = tick >= panel.tick && tick < panel.tick + panel.ticks;
   if (panel.element.hasAttribute('data-now') !== inside) panel.element.toggleAttribute('data-now', inside);
-  if (!inside) return;
+  if (!inside) return false;
   const place = (tick - panel.tick) / TICKS_PER_STEP;
   const beat = panel.full === 6 ? 3 : 2;
   const step = calm ? Math.floor(place / beat) * beat : Math.floor(place);
   if (panel.column) panel.column.style.transform = `translateX(${step * 100}%)`;
   if (panel.line && !calm) panel.line.style.transform = `translateX(${(place / panel.full) * 100}%)`;
+  return true;
 }
 
 function dark(marks: Marks): void {
@@ -127,6 +133,7 @@ function cardAt(grid: StepGrid, tick: number): number | null {
 
 function lookUp(root: HTMLElement, version: number): Marks {
   const number = (element: HTMLElement | SVGElement, name: string) => Number(element.dataset[name] ?? 0);
+  const turn = root.querySelector<HTMLElement>('.turn-in');
   return {
     version,
     panels: [...root.querySelectorAll<HTMLElement>('.now-card .panel')].map((element) => ({
@@ -145,5 +152,6 @@ function lookUp(root: HTMLElement, version: number): Marks {
     })),
     strip: root.querySelector<HTMLElement>('.hand-strip'),
     countIn: root.querySelector<HTMLElement>('.count-in'),
+    turn: turn && { element: turn, away: number(turn, 'away') },
   };
 }

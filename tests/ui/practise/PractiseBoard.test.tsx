@@ -85,6 +85,7 @@ describe('the playhead', () => {
   it('moves, lights strokes and keys without a single React commit within a card', async () => {
     let tick = 0;
     const { view, commits } = board({ playing: true, heard: () => heardAt(tick) });
+    await screen.findByRole('navigation', { name: 'The form' });
     await frames(3);
     const before = commits();
     const seen = new Set<string>();

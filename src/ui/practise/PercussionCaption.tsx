@@ -1,0 +1,34 @@
+import type { StrokeShape } from '../../layout/grid/percussion-rows';
+import { GRID_WORDS, instrumentName } from '../../words/grid';
+import { StrokeMark } from './StrokeMark';
+
+const SHAPES: readonly StrokeShape[] = ['accent', 'open', 'slap', 'plain'];
+
+/** What the line under the percussion is given. */
+export interface PercussionCaptionProps {
+  readonly shown: readonly string[];
+  /** Instruments that sound and have no row. */
+  readonly told: readonly string[];
+}
+
+/** Under the rows: which instruments sound besides, and what the shapes mean. */
+export function PercussionCaption({ shown, told }: PercussionCaptionProps) {
+  const names = told.map(instrumentName);
+  return (
+    <p className="percussion-caption">
+      <span>{names.length > 0 && (shown.length > 0 ? GRID_WORDS.alsoPlaying(names) : GRID_WORDS.allPlaying(names))}</span>
+      {shown.length > 0 && (
+        <span className="shapes" aria-hidden="true">
+          {SHAPES.map((shape) => (
+            <span key={shape}>
+              <svg viewBox="0 0 20 20" aria-hidden="true">
+                <StrokeMark shape={shape} x={10} y={10} radius={9} />
+              </svg>
+              {GRID_WORDS.shapes[shape]}
+            </span>
+          ))}
+        </span>
+      )}
+    </p>
+  );
+}
