@@ -1,4 +1,4 @@
-import { changeProgramme } from '../performance/live-change';
+import { changeProgramme, changeProgrammeAt } from '../performance/live-change';
 import type { Performance, PerformedEvent } from '../performance/performance';
 import { firstPlayTick, forgetSpansBefore, lastPlayTick, programmeAt, soundsIn, startProgramme } from '../performance/programme';
 import { forgetBefore, nearestTick, secondsAt, steadyTempo, tickAt, withTempo } from '../performance/tempo';
@@ -30,6 +30,8 @@ export interface LookAhead {
   advance(until: AudioSeconds): readonly ScheduledSound[];
   /** As `Player.change`. */
   change(performance: Performance): number | null;
+  /** As `Player.changeAt`. */
+  changeAt(performance: Performance, atTick: number, withinTicks: number): number | null;
   /** From the first tick that has not been handed over. */
   setTempo(tempo: HalfNotesPerMinute): void;
   /** What is heard at a moment of the audio clock. */
@@ -65,6 +67,12 @@ export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): Loo
     },
     change(performance) {
       const landing = changeProgramme(programme, performance, handedTo);
+      if (landing === null) return null;
+      programme = landing.programme;
+      return landing.tick;
+    },
+    changeAt(performance, atTick, withinTicks) {
+      const landing = changeProgrammeAt(programme, performance, atTick, handedTo, withinTicks);
       if (landing === null) return null;
       programme = landing.programme;
       return landing.tick;

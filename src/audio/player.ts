@@ -192,6 +192,11 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       session.request = { ...request, performance: music, fromTick };
       return fromTick;
     },
+    changeAt(music, atTick, withinTicks) {
+      const landing = session?.look?.changeAt(music, atTick, withinTicks) ?? null;
+      if (landing !== null && session !== null) session.request = { ...session.request, performance: music };
+      return landing;
+    },
     setTempo(tempo) {
       if (session === null) return;
       session.request = { ...session.request, tempo };

@@ -53,6 +53,7 @@ export function createRecorderPlayer(): RecorderPlayer {
       announce();
     },
     change: (performance) => look?.change(performance) ?? null,
+    changeAt: (performance, atTick, withinTicks) => look?.changeAt(performance, atTick, withinTicks) ?? null,
     setTempo: (tempo) => look?.setTempo(tempo),
     setMix(next) {
       mix = next;

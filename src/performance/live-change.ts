@@ -38,6 +38,42 @@ export function changeProgramme(programme: Programme, performance: Performance, 
   return { programme: { ...programme, spans: [first ?? programme.spans[0], ...rest, span] }, tick, playTick };
 }
 
+/**
+ * The programme with `performance` from score tick `atTick` of what sounds on: the next time that tick comes round that has not been
+ * handed over. The new performance must hold the tick; it goes on from there. Null when the tick is not to come in what sounds, or
+ * not within `withinTicks` from what has been handed over.
+ */
+export function changeProgrammeAt(
+  programme: Programme,
+  performance: Performance,
+  atTick: number,
+  handedTo: number,
+  withinTicks: number,
+): Landing | null {
+  const kept = programme.spans.filter(({ fromPlay }, index) => index === 0 || fromPlay < handedTo);
+  const last = kept[kept.length - 1] ?? programme.spans[0];
+  const { fromTick, toTick, closed } = last.performance;
+  if (atTick < fromTick || atTick >= toTick || atTick < performance.fromTick || atTick >= performance.toTick) return null;
+  const length = toTick - fromTick;
+  const first = last.fromPlay + (atTick - last.startTick);
+  const earliest = Math.max(1, handedTo - reach(last.performance).early);
+  const passes = first >= earliest ? 0 : Math.ceil((earliest - first) / length);
+  const playTick = first + passes * length;
+  if ((passes > 0 && !closed) || playTick <= last.fromPlay || playTick - handedTo > withinTicks) return null;
+  const place = placeAt(last, playTick - last.fromPlay);
+  const span: Span = {
+    performance,
+    startTick: atTick,
+    fromPlay: playTick,
+    passesBefore: last.passesBefore + place.pass,
+    // What sounds the first time only has sounded, but for what lies ahead in music not heard yet.
+    firsts: new Set(performance.events.filter((event) => event.firstPassOnly && event.tick > atTick).map(({ id }) => id)),
+    serial: Math.max(...programme.spans.map(({ serial }) => serial)) + 1,
+  };
+  const [head, ...rest] = kept;
+  return { programme: { ...programme, spans: [head ?? programme.spans[0], ...rest, span] }, tick: atTick, playTick };
+}
+
 /** Nothing of the music has been handed over: the new performance simply takes the first one's place. */
 function restart(programme: Programme, performance: Performance): Landing {
   const [old] = programme.spans;

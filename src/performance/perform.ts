@@ -3,7 +3,7 @@ import type { BassStroke, PianoStroke } from '../vocabulary';
 import { assert, TICKS_PER_STEP } from '../vocabulary';
 import type { DraftEvent } from './draft-event';
 import type { Feel } from './feel';
-import { offsetTicks, STRAIGHT } from './feel';
+import { barOf, offsetTicks, STRAIGHT, stepFromTwoSide, voiceOf } from './feel';
 import { finalStrokes } from './final-stroke';
 import { percussionEvents } from './percussion-touch';
 import type { PartName, Performance, PerformedEvent } from './performance';
@@ -48,7 +48,7 @@ export function perform(score: Score, options: PerformOptions): Performance {
   const lastBarTicks = score.meter === '6/8' ? 1440 : 1920;
   if (options.ending) drafts.push(...finalStrokes(score, drafts, lastBarTicks));
   return {
-    events: withIds(score, drafts, options.feel ?? STRAIGHT, cycleSteps),
+    events: withIds(score, drafts, options.feel ?? STRAIGHT),
     fromTick: score.fromTick,
     toTick: score.toTick + (options.ending ? lastBarTicks : 0),
     closed: score.closed && !options.ending,
@@ -99,18 +99,18 @@ function claveSteps(score: Score, cycleSteps: number): number[] {
 }
 
 function cycleStepAt(score: Score, tick: number, cycleSteps: number): number | null {
-  const bar = score.bars.find((candidate) => tick >= candidate.tick && tick < candidate.tick + candidate.ticks);
+  const bar = barOf(score.bars, tick);
   return bar === undefined ? null : (bar.cycleStep + Math.round((tick - bar.tick) / TICKS_PER_STEP)) % cycleSteps;
 }
 
-function withIds(score: Score, drafts: readonly DraftEvent[], feel: Feel, cycleSteps: number): PerformedEvent[] {
+function withIds(score: Score, drafts: readonly DraftEvent[], feel: Feel): PerformedEvent[] {
   const partOrder = (part: PartName) => PARTS.indexOf(part);
   return drafts
     .toSorted((a, b) => a.tick - b.tick || partOrder(a.part) - partOrder(b.part) || (a.midi ?? 0) - (b.midi ?? 0))
     .map((draft, id) => ({
       id,
       ...draft,
-      offsetTicks: feel === STRAIGHT ? 0 : offsetTicks(feel, draft.part, cycleStepAt(score, draft.tick, cycleSteps) ?? 0),
+      offsetTicks: feel === STRAIGHT ? 0 : offsetTicks(feel, voiceOf(draft.part, draft.drum), stepFromTwoSide(score, draft.tick)),
     }))
     .sort((a, b) => a.tick + a.offsetTicks - (b.tick + b.offsetTicks) || a.id - b.id);
 }

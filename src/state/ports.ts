@@ -57,6 +57,11 @@ export interface Player {
   stop(): void;
   /** Replaces what plays, from the next cycle boundary on. Does nothing when stopped. Returns the score tick in the new performance where it lands, or null. */
   change(performance: Performance): number | null;
+  /**
+   * Replaces what plays from score tick `atTick` on, the next time it comes round, if that is within `withinTicks` and nothing of it is
+   * on its way yet; both performances must hold the tick. Returns the tick, or null when it is too late or too far.
+   */
+  changeAt(performance: Performance, atTick: number, withinTicks: number): number | null;
   /** Takes effect on the next sound that is not yet on its way. */
   setTempo(tempo: HalfNotesPerMinute): void;
   setMix(mix: Mix): void;

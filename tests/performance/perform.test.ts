@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Score } from '../../src/music/score';
+import type { Feel } from '../../src/performance/feel';
 import type { PerformOptions } from '../../src/performance/perform';
 import { perform } from '../../src/performance/perform';
 import type { BassStroke, PianoStroke, StrokeReason } from '../../src/vocabulary';
@@ -165,7 +166,11 @@ describe('perform', () => {
   });
 
   test('puts a measured feel beside the notated place and never into it', () => {
-    const feel = { name: 'test', offsets: { clave: { 8: -14 } } };
+    const feel: Feel = {
+      name: 'measured',
+      millis: { clave: Array.from({ length: 16 }, (_, step) => (step === 8 ? -14 : 0)) },
+      stepMillis: 240,
+    };
     const clave = perform(score(), { ...plain, feel }).events.filter(({ part }) => part === 'clave');
     expect(clave.map(({ tick, offsetTicks }) => [tick, offsetTicks])).toEqual([
       [480, 0],

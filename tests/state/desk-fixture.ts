@@ -36,6 +36,12 @@ export class SilentPlayer implements Player {
     this.performance = performance;
     return this.landing;
   }
+  changeAt(performance: Performance, atTick: number, withinTicks: number): number | null {
+    this.calls.push(`change at ${atTick}`);
+    if (this.tick > atTick && withinTicks < performance.toTick - performance.fromTick) return null;
+    this.performance = performance;
+    return atTick;
+  }
   setTempo(tempo: number): void {
     this.calls.push(`tempo ${tempo}`);
   }

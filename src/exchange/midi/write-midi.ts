@@ -1,4 +1,5 @@
 import type { Score } from '../../music/score';
+import { type Feel, type FeelVoice, offsetTicks, STRAIGHT, stepFromTwoSide, voiceOf } from '../../performance/feel';
 import { blowsOf } from '../../performance/percussion-touch';
 import { type DrumStroke, type HalfNotesPerMinute, type Stroke, TICKS_PER_QUARTER } from '../../vocabulary';
 import { headerChunk, programChange, trackName } from './bytes';
@@ -11,6 +12,8 @@ import { type TrackEvent, trackChunk } from './track';
 export interface MidiFileOptions {
   /** Another tempo than the score's for its first bar; tempi of later sections are scaled with it. */
   readonly tempo?: HalfNotesPerMinute;
+  /** Notes exactly where they are written unless a feel is asked for. */
+  readonly feel?: Feel;
 }
 
 /** The type of the file, for saving it. */
@@ -33,13 +36,19 @@ const DRUM_TICKS = 120;
 export function writeMidi(score: Score, options: MidiFileOptions = {}): Uint8Array {
   const length = score.toTick - score.fromTick;
   const firstTempo = score.bars[0]?.tempo ?? score.tempo;
+  const feel = options.feel ?? STRAIGHT;
+  /** Where a stroke is put: its place from the start of the file, moved by the feel but never before the start. */
+  const placeOf: PlaceOf = (tick, voice) => {
+    const notated = tick - score.fromTick;
+    return notated < 0 ? notated : Math.max(0, notated + offsetTicks(feel, voice, stepFromTwoSide(score, tick)));
+  };
   const tracks = [
     trackChunk(conductorEvents(score, (options.tempo ?? score.tempo) / firstTempo), length),
-    ...pitched('Piano RH', 0, PIANO, score.parts.rightHand, score),
-    ...pitched('Piano LH', 1, PIANO, score.parts.leftHand, score),
-    ...pitched('Bass', 2, ACOUSTIC_BASS, score.parts.bass, score),
-    ...drums('Clave', 'clave', score.parts.clave, score),
-    ...Object.entries(score.parts.percussion).flatMap(([part, strokes]) => drums(titled(part), part, strokes, score)),
+    ...pitched('Piano RH', 0, PIANO, score.parts.rightHand, score, placeOf),
+    ...pitched('Piano LH', 1, PIANO, score.parts.leftHand, score, placeOf),
+    ...pitched('Bass', 2, ACOUSTIC_BASS, score.parts.bass, score, placeOf),
+    ...drums('Clave', 'clave', score.parts.clave, score, placeOf),
+    ...Object.entries(score.parts.percussion).flatMap(([part, strokes]) => drums(titled(part), part, strokes, score, placeOf)),
   ];
   const chunks = [Uint8Array.from(headerChunk(tracks.length, TICKS_PER_QUARTER)), ...tracks];
   const file = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
@@ -51,11 +60,13 @@ export function writeMidi(score: Score, options: MidiFileOptions = {}): Uint8Arr
   return file;
 }
 
-function pitched(name: string, channel: number, program: number, strokes: readonly Stroke[], score: Score): Uint8Array[] {
+type PlaceOf = (tick: number, voice: FeelVoice | null) => number;
+
+function pitched(name: string, channel: number, program: number, strokes: readonly Stroke[], score: Score, placeOf: PlaceOf): Uint8Array[] {
   if (strokes.length === 0) return [];
   const notes = strokes.flatMap((stroke) =>
     stroke.midi.map((midi) => ({
-      tick: stroke.tick - score.fromTick,
+      tick: placeOf(stroke.tick, name === 'Bass' ? 'bass' : 'tres'),
       soundingTicks: stroke.soundingTicks,
       midi,
       velocity: stroke.velocity,
@@ -64,11 +75,11 @@ function pitched(name: string, channel: number, program: number, strokes: readon
   return [part(name, notes, channel, score, [{ tick: 0, bytes: programChange(channel, program) }])];
 }
 
-function drums(name: string, partName: string, strokes: readonly DrumStroke[], score: Score): Uint8Array[] {
+function drums(name: string, partName: string, strokes: readonly DrumStroke[], score: Score, placeOf: PlaceOf): Uint8Array[] {
   if (strokes.length === 0) return [];
   const notes = strokes.flatMap(({ tick, stroke }) =>
     blowsOf(stroke).map(({ after, velocity }) => ({
-      tick: tick + after - score.fromTick,
+      tick: placeOf(tick, partName === 'clave' ? 'clave' : voiceOf('percussion', `${partName} ${stroke}`)) + after,
       soundingTicks: DRUM_TICKS,
       midi: drumKey(partName, stroke),
       velocity,
