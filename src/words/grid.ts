@@ -170,7 +170,12 @@ export const GRID_WORDS = {
   vamp: {
     holding: 'vamp: until the cue',
     leaving: 'cue heard: leaving',
-    'one more round': 'cue too late: one more round',
+    'one more round': 'one more round',
+  },
+  vampSpoken: {
+    holding: 'The vamp goes round until the cue.',
+    leaving: 'Cue heard: leaving at the next cycle.',
+    'one more round': 'One more round: the cue came after the bass had moved on.',
   },
   alsoPlaying: (names: readonly string[]) => `and ${names.join(', ')}`,
   allPlaying: (names: readonly string[]) => names.join(', '),

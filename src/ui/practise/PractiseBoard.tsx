@@ -29,7 +29,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
   const root = useRef<HTMLElement>(null);
   const { gridOf, shapesOf } = useDrawnScores(props.whole);
   const { score, grid, index, card, next, turn, onShow } = useShownMusic(props, gridOf);
-  const { room, frame, percussion, pulse } = useLayout(root, props, score, grid);
+  const { room, frame, staffZoom, percussion, pulse } = useLayout(root, props, score, grid);
   const isShown = (bar: number) => grid.cardOfBar[bar] === index;
   const [place, onPlace] = useGridPlace({ root, cursorBar, playing, isShown, onStartAt });
   const { selected, close, onTouch, onEnter } = useSelection(props.score, grid.panels, props);
@@ -50,9 +50,10 @@ export function PractiseBoard(props: PractiseBoardProps) {
   });
   if (!card) return <section className="practise" ref={root} />;
   const rows = rowsOfCard(card, room.rows, pulse);
-  const low = selected !== null && (room.stacked ? selected.tick >= (card.panels.at(-1)?.bar.tick ?? 0) : (selected.midi[0] ?? 60) < 55);
-  const vampWords = props.vamp ? GRID_WORDS.vamp[props.vamp] : null;
-  const saying = vampWords ?? sayingOf(card);
+  const low = room.stacked
+    ? place.bar === card.toBar - 1
+    : !card.panels.some((panel) => panel.right.some((mark) => mark.stroke === selected));
+  const saying = props.vamp ? GRID_WORDS.vamp[props.vamp] : sayingOf(card);
   const bannerLine = banner ? <p className="banner">{banner}</p> : null;
   const inLoop = loop !== null && card.fromBar < loop.toBar && card.toBar > loop.fromBar;
   const staff = props.staff?.(card.fromBar, card.toBar);
@@ -77,10 +78,19 @@ export function PractiseBoard(props: PractiseBoardProps) {
       <p id="grid-keys" hidden>
         {GRID_WORDS.keys}
       </p>
-      <output className="spoken-only">{vampWords}</output>
+      <output className="spoken-only">{props.vamp && GRID_WORDS.vampSpoken[props.vamp]}</output>
       {staff ? (
         <Suspense fallback={<div className="card now-card" />}>
-          <StaffCard card={card} frame={frame} inLoop={inLoop} saying={saying} head={bannerLine} staff={staff} onStartAt={onStartAt}>
+          <StaffCard
+            card={card}
+            frame={frame}
+            inLoop={inLoop}
+            saying={saying}
+            head={bannerLine}
+            staff={staff}
+            zoom={staffZoom}
+            onStartAt={onStartAt}
+          >
             {over}
           </StaffCard>
         </Suspense>

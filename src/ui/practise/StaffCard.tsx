@@ -13,12 +13,14 @@ export interface StaffCardProps {
   readonly staff: ReactNode;
   /** Stands over the headings. */
   readonly head: ReactNode;
+  /** How much larger than its own size the staff is drawn. */
+  readonly zoom: number;
   readonly onStartAt: (bar: number) => void;
   readonly children?: ReactNode;
 }
 
 /** The large card as written notes: the headings of its sides, and one staff under both. */
-export function StaffCard({ card, frame, inLoop, saying, staff, head, onStartAt, children }: StaffCardProps) {
+export function StaffCard({ card, frame, inLoop, saying, staff, head, zoom, onStartAt, children }: StaffCardProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would be announced as a form
     <div
@@ -44,7 +46,9 @@ export function StaffCard({ card, frame, inLoop, saying, staff, head, onStartAt,
           </div>
         ))}
       </div>
-      <div className="staff-room">{staff}</div>
+      <div className="staff-room" style={{ zoom }}>
+        {staff}
+      </div>
       {children}
     </div>
   );

@@ -39,7 +39,7 @@ const LARGER = 1.25;
 const SNUG = 0.95;
 /** Heights of the line at the top of a card and of the one under the percussion, in CSS px; they match `practise.css`. */
 const BANNER_PX = 36;
-const CAPTION_PX = 28;
+const CAPTION_PX = { wide: 28, narrow: 48 };
 /** Smaller than the plain sizes when nothing else helps: the whole next card comes first. */
 const SMALLER = [0.9, 0.8] as const;
 
@@ -53,16 +53,19 @@ export function boardRoom(size: BoardSize, strip: boolean, wishes: RoomWishes = 
   const bare = sharedOut(size, strip, wishes, 0);
   for (let many = rows; many > Math.min(rows, fewRows); many--) {
     const room = sharedOut(size, strip, wishes, many);
-    if (room.fits && room.enlarged >= Math.min(1, bare.enlarged) && room.stripPx >= bare.stripPx) return room;
+    if (room.fits && room.enlarged >= Math.min(1, bare.enlarged) && room.stripInView >= bare.stripInView) return room;
   }
   const few = sharedOut(size, strip, wishes, Math.min(rows, fewRows));
   return few.fits ? few : bare;
 }
 
-function sharedOut(size: BoardSize, strip: boolean, wishes: RoomWishes, rows: number): BoardRoom & { readonly fits: boolean } {
+/** A way to share the height: whether everything before the strip is in view, and whether the strip is (1) or follows below (0). */
+type Shared = BoardRoom & { readonly fits: boolean; readonly stripInView: 0 | 1 };
+
+function sharedOut(size: BoardSize, strip: boolean, wishes: RoomWishes, rows: number): Shared {
   const parts: FrameParts = { rows, ...(wishes.left === undefined ? {} : { left: wishes.left }) };
-  const lines = (wishes.banner ? BANNER_PX : 0) + (wishes.rows ? CAPTION_PX : 0);
   const stacked = size.width < STACK_BELOW_PX;
+  const lines = (wishes.banner ? BANNER_PX : 0) + (wishes.rows ? CAPTION_PX[stacked ? 'narrow' : 'wide'] : 0);
   const pair = size.width / (2 * PANEL_WIDTH);
   const scale = stacked ? size.width / PANEL_WIDTH : pair;
   const panels = stacked ? 2 : 1;
@@ -73,10 +76,10 @@ function sharedOut(size: BoardSize, strip: boolean, wishes: RoomWishes, rows: nu
   };
   const fits = (enlarged: number, stripPx: number, times = 1) =>
     leastHeight(stacked, enlarged, parts) * times * scale * panels <= left(enlarged, stripPx);
-  const shared = (enlarged: number, stripPx: number, stripHeight = stripPx) => {
+  const shared = (enlarged: number, stripPx: number, stripHeight = stripPx): Shared => {
     const units = Math.round(left(enlarged, stripPx) / scale / panels);
     const nowUnits = Math.max(leastHeight(stacked, enlarged, parts), units);
-    return { stacked, enlarged, rows, stripPx: stripHeight, nowUnits, fits: fits(enlarged, stripPx) };
+    return { stacked, enlarged, rows, stripPx: stripHeight, nowUnits, fits: fits(enlarged, stripPx), stripInView: stripPx > 0 ? 1 : 0 };
   };
   const tallest = strips[0] ?? 0;
   if (!stacked && fits(LARGER, tallest, AMPLE)) return shared(LARGER, tallest);

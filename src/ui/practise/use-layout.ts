@@ -1,6 +1,6 @@
 import { type RefObject, useMemo } from 'react';
 import type { StepGrid } from '../../layout/grid/cards';
-import { type Frame, frameOf } from '../../layout/grid/frame';
+import { type Frame, frameOf, PANEL_WIDTH } from '../../layout/grid/frame';
 import { FEW_ROWS, mostRows } from '../../layout/grid/percussion-choice';
 import type { Score } from '../../music/score';
 import type { PractiseBoardProps } from './board-props';
@@ -11,17 +11,19 @@ import { useBoardSize } from './use-board-size';
 export interface BoardLayout {
   readonly room: BoardRoom;
   readonly frame: Frame;
+  /** How much larger than its own size the staff is drawn in the place of the lanes. */
+  readonly staffZoom: number;
   /** Whether percussion and pulse are shown. */
   readonly percussion: boolean;
   readonly pulse: boolean;
 }
 
-/** Measures the board and shares its room. Percussion is left out on narrow screens unless it is wished for always. */
+/** Measures the board and shares its room. Percussion is left out under a staff, and on narrow screens unless it is wished for always. */
 export function useLayout(root: RefObject<HTMLElement | null>, props: PractiseBoardProps, score: Score, grid: StepGrid): BoardLayout {
   const size = useBoardSize(root);
   const { showPercussion = false } = props;
   const left = score.hands !== 'tumbao';
-  const wished = showPercussion === 'always' || (showPercussion && size.width >= STACK_BELOW_PX);
+  const wished = !props.staff && (showPercussion === 'always' || (showPercussion && size.width >= STACK_BELOW_PX));
   const pulse = wished && !props.silent?.includes('pulse');
   const most = useMemo(() => (wished ? mostRows(grid.cards, pulse) : 0), [wished, pulse, grid]);
   const fewRows = FEW_ROWS + (pulse ? 1 : 0);
@@ -29,5 +31,15 @@ export function useLayout(root: RefObject<HTMLElement | null>, props: PractiseBo
   const room = boardRoom(size, props.strip !== false, { rows: most, fewRows, left, banner });
   const { stacked, nowUnits, enlarged, rows } = room;
   const frame = useMemo(() => frameOf(stacked, nowUnits, enlarged, { rows, left }), [stacked, nowUnits, enlarged, rows, left]);
-  return { room, frame, percussion: most > 0, pulse };
+  return { room, frame, staffZoom: zoomOf(size.width, frame), percussion: most > 0, pulse };
+}
+
+/** A staff this wide holds one clave cycle to the line, and is this high. CSS px. */
+const CYCLE_PX = { width: 840, height: 320 };
+
+/** One cycle over the width of both panels where the card has the height for it; on narrow screens the staff has its own size. */
+function zoomOf(width: number, frame: Frame): number {
+  if (frame.stacked) return 1;
+  const height = ((frame.height - frame.lanes.side.height) * width) / (2 * PANEL_WIDTH);
+  return Math.max(1, Math.min((width - 20) / CYCLE_PX.width, height / CYCLE_PX.height));
 }
