@@ -22,6 +22,16 @@ describe('the keyboard', () => {
     expect(keyboardAround([60]).keys.filter((key) => !key.black).length).toBeGreaterThanOrEqual(15);
     expect(keyboardAround([]).keys.length).toBeGreaterThan(24);
   });
+
+  it('leaves out the keys between hands that lie far apart, and keeps every note', () => {
+    const notes = [33, 40, 45, 76, 79, 88];
+    const { keys, width, gap } = keyboardAround(notes);
+    expect(notes.every((note) => keys.some((key) => key.midi === note))).toBe(true);
+    expect(keys.some((key) => key.midi === 60)).toBe(false);
+    expect(gap && keys.every((key) => key.x + key.width <= gap.x + 14 || key.x >= gap.x + gap.width - 14)).toBe(true);
+    expect(Math.max(...keys.map((key) => key.x + key.width))).toBe(width);
+    expect(keyboardAround([60, 64, 72, 76]).gap).toBeNull();
+  });
 });
 
 describe('the hand', () => {

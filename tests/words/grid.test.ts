@@ -19,6 +19,30 @@ describe('the words of the grid', () => {
     expect(sentence).toBe('bar 3, 2-side, beat 2 and, clave stroke, right hand E flat 4 and 5');
   });
 
+  it('name the left hand and the bass once where they play the same, what comes a sixteenth later, and the stroke of a drum', () => {
+    const sentence = cellSentence({
+      bar: 1,
+      side: 3,
+      count: '4',
+      beat: '4',
+      chord: null,
+      clave: false,
+      hit: false,
+      right: ['G5'],
+      left: ['E2'],
+      bass: ['E2'],
+      percussion: [
+        { instrument: 'guiro', stroke: 'long scrape' },
+        { instrument: 'cascara', stroke: 'plain' },
+      ],
+      later: [{ hand: 'right', names: ['B5'] }],
+      marks: ['double-notes'],
+    });
+    expect(sentence).toBe(
+      'bar 1, 3-side, beat 4, right hand G 5, left hand and bass E 2, a sixteenth later right hand B 5, double notes, güiro long scrape and cáscara',
+    );
+  });
+
   it('say notes, with double signs', () => {
     expect(spokenNote('F#5')).toBe('F sharp 5');
     expect(spokenNote('Bbb4')).toBe('B double flat 4');

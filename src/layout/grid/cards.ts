@@ -112,7 +112,7 @@ export interface Turn {
   readonly bar: number;
   readonly section: string;
   readonly side: Side;
-  /** `section`: a section begins on another side than the one before; `restart`: the clave begins again; `across`: half a side turns the count. */
+  /** `section`: a section begins on another side than the one before, or than it did before; `restart`: the clave begins again; `across`: half a side turns the count. */
   readonly kind: 'section' | 'restart' | 'across';
 }
 

@@ -3,7 +3,7 @@ import type { StepGrid, Turn } from './cards';
 import { stepsOfSide } from './split';
 
 /**
- * Where the sides turn over: a section that begins on another side than the section before it, a restart, and a bar from which
+ * Where the sides turn over: a section that begins on another side than the section before it or than it did before, a restart, and a bar from which
  * the clave lies across the bars (or no longer does). In a closed form the way back to the beginning counts too.
  */
 export function turnsOf(form: Form, closed: boolean): readonly Turn[] {
@@ -21,7 +21,7 @@ export function turnsOf(form: Form, closed: boolean): readonly Turn[] {
     const within = bar.cycleStep % full;
     if (bar.restart && bar.index > 0) turns.push({ ...place, kind: 'restart' });
     else if (before && before.kind !== 'pickup' && within !== before.cycleStep % full) turns.push({ ...place, kind: 'across' });
-    else if (visit >= 0 && previous && previous.side !== bar.side) turns.push({ ...place, kind: 'section' });
+    else if (visit >= 0 && ((previous && previous.side !== bar.side) || form.visits[visit]?.otherSide)) turns.push({ ...place, kind: 'section' });
   }
   return turns;
 }

@@ -37,13 +37,17 @@ describe('where the sides turn over', () => {
     expect(turnAhead(grid, 0)).toBeNull();
   });
 
-  it('counts round the form when the way back to the beginning turns the sides', () => {
-    // Seven bars and four: the second time round begins on the other side only if the form says so; its bars tell.
+  it('is where a section comes again from the other side, when an odd form goes round', () => {
+    // Thirteen bars, so the form sounds twice before it is back: every section of the second time begins on its other side.
     const grid = form(4, 7, 2);
-    expect(grid.turns.map((turn) => turn.bar)).toContain(11);
-    const last = grid.cards.at(-1);
-    const ahead = last && turnAhead(grid, last.fromBar);
-    const begins = grid.turns.some((turn) => turn.bar === 0);
-    expect(ahead?.turn.bar === 0).toBe(begins);
+    expect(grid.panels).toHaveLength(26);
+    expect(grid.turns.map((turn) => turn.bar)).toEqual([11, 13, 17, 24]);
+  });
+
+  it('is a bar of half a side, and a clave that starts again', () => {
+    const chart = readChart('title: Breakwater\nclave: 2-3\n\n[A]\n| F6 | F6 | (2/4) F6 | F6 |\n[B, clave restart 3-2]\n| F6 | F6 |');
+    if (!chart.ok) throw new Error(JSON.stringify(chart.faults));
+    const { turns } = stepGrid(arrange(chart.value, { closed: false }));
+    expect(turns.map(({ bar, kind }) => `${bar} ${kind}`)).toEqual(['3 across', '4 restart']);
   });
 });
