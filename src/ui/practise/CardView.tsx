@@ -57,18 +57,17 @@ export function CardView(props: CardViewProps) {
     event.stopPropagation();
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: the drawing inside is no table
-    <div
-      className="card now-card"
-      role="grid"
-      aria-label={GRID_WORDS.gridName(GRID_WORDS.bars(card.fromBar, card.toBar))}
-      aria-describedby="grid-keys"
-      data-loop={props.inLoop || undefined}
-      data-panels={card.panels.length}
-      onKeyDown={onKeyDown}
-    >
+    <div className="card now-card" data-loop={props.inLoop || undefined} data-panels={card.panels.length}>
       {props.head}
-      <div className="panels" role="presentation" ref={rows}>
+      {/* biome-ignore lint/a11y/useSemanticElements: the drawing inside is no table */}
+      <div
+        className="panels"
+        role="grid"
+        aria-label={GRID_WORDS.gridName(GRID_WORDS.bars(card.fromBar, card.toBar))}
+        aria-describedby="grid-keys"
+        ref={rows}
+        onKeyDown={onKeyDown}
+      >
         {card.panels.map((panel, at) => (
           <PanelView
             key={card.panels.length === 2 && card.panels[0]?.side === card.panels[1]?.side ? `bar ${at}` : `side ${panel.side}`}

@@ -53,12 +53,17 @@ export function PractiseBoard(props: PractiseBoardProps) {
   const low = room.stacked
     ? place.bar === card.toBar - 1
     : !card.panels.some((panel) => panel.right.some((mark) => mark.stroke === selected));
-  const saying = props.vamp ? GRID_WORDS.vamp[props.vamp] : sayingOf(card);
-  const bannerLine = banner ? <p className="banner">{banner}</p> : null;
-  const inLoop = loop !== null && card.fromBar < loop.toBar && card.toBar > loop.fromBar;
   const staff = props.staff?.(card.fromBar, card.toBar);
   const why = selected && { sentence: props.why(selected), at: low ? ('top' as const) : ('bottom' as const), onClose: close };
-  const over = <OverCard percussion={percussion ? rows : null} why={why} />;
+  const shared = {
+    card,
+    frame,
+    inLoop: loop !== null && card.fromBar < loop.toBar && card.toBar > loop.fromBar,
+    saying: props.vamp ? GRID_WORDS.vamp[props.vamp] : sayingOf(card),
+    head: banner && <p className="banner">{banner}</p>,
+    onStartAt,
+    children: <OverCard percussion={percussion ? rows : null} why={why} />,
+  };
   return (
     <section
       className="practise"
@@ -81,40 +86,22 @@ export function PractiseBoard(props: PractiseBoardProps) {
       <output className="spoken-only">{props.vamp && GRID_WORDS.vampSpoken[props.vamp]}</output>
       {staff ? (
         <Suspense fallback={<div className="card now-card" />}>
-          <StaffCard
-            card={card}
-            frame={frame}
-            inLoop={inLoop}
-            saying={saying}
-            head={bannerLine}
-            staff={staff}
-            zoom={staffZoom}
-            onStartAt={onStartAt}
-          >
-            {over}
-          </StaffCard>
+          <StaffCard {...shared} staff={staff} zoom={staffZoom} />
         </Suspense>
       ) : (
         <CardView
+          {...shared}
           grid={grid}
-          card={card}
-          frame={frame}
           direction={score.clave.direction}
-          inLoop={inLoop}
           selected={selected}
           silent={props.silent ?? NO_PARTS}
           place={isShown(place.bar) ? place : { bar: card.fromBar, step: 0 }}
           onPlace={onPlace}
           onEnter={onEnter}
-          onStartAt={onStartAt}
           onTouch={onTouch}
           editing={props.onEmptyCell !== undefined}
-          saying={saying}
           rows={rows.shown}
-          head={bannerLine}
-        >
-          {over}
-        </CardView>
+        />
       )}
       {next && <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} turn={turn} onStartAt={onStartAt} />}
       {props.strip !== false && <HandStrip keyboard={keyboard} />}
