@@ -1,3 +1,4 @@
+import type { FigureEdit } from '../music/montuno/edits';
 import type { PartName } from '../performance/performance';
 import type { InputMillis } from '../vocabulary';
 import type { Loop, PlainMix, Preferences, Settings } from './settings';
@@ -13,6 +14,12 @@ export type DeskCommand =
   | { readonly kind: 'step tempo'; readonly by: number; readonly goal?: boolean }
   | { readonly kind: 'step level'; readonly by: 1 | -1 }
   | { readonly kind: 'toggle device'; readonly device: Settings['devices'][number] }
+  /** Changes one stroke by hand. */
+  | { readonly kind: 'edit'; readonly edit: FigureEdit }
+  | { readonly kind: 'undo edit' }
+  | { readonly kind: 'redo edit' }
+  /** Takes every change by hand back; `redo edit` brings them again one by one. */
+  | { readonly kind: 'reset edits' }
   /** Loops the cycle that `bar` stands in. */
   | { readonly kind: 'loop cycle'; readonly bar: number }
   /** Loops the smallest run of whole cycles that holds these bars. */
@@ -33,6 +40,8 @@ export type WorldCommand =
   | { readonly kind: 'play or stop' }
   /** Touching a bar: plays from it if the music runs, else waits there. */
   | { readonly kind: 'start at bar'; readonly bar: number }
+  /** Leaves an open vamp at the end of the round, or of the next. */
+  | { readonly kind: 'cue' }
   | { readonly kind: 'turn page'; readonly by: 1 | -1 }
   | { readonly kind: 'tap'; readonly at: InputMillis }
   | { readonly kind: 'sound'; readonly midi: readonly number[]; readonly velocity: number }

@@ -2,6 +2,7 @@ import type { ChartFault } from '../music/chart/chart';
 import type { Music } from './pipeline';
 import type { SoundState, TransportState } from './ports';
 import type { Preferences, Settings } from './settings';
+import type { VampState } from './vamps';
 
 /** A chart of the demo book: invented, whole, and what it teaches. */
 export interface DemoChart {
@@ -76,4 +77,6 @@ export interface PlayingState {
   readonly bar: number;
   /** Bar from which Play starts; it moves when a bar is touched. */
   readonly startBar: number;
+  /** What the open vamp that sounds does, or null. */
+  readonly vamp: VampState | null;
 }

@@ -1,5 +1,6 @@
 import type { Chart, ChartFault } from '../music/chart/chart';
 import type { ArrangeOptions, Score } from '../music/score';
+import { feelNamed } from '../performance/feel';
 import type { PerformOptions } from '../performance/perform';
 import type { Performance } from '../performance/performance';
 import type { Result } from '../vocabulary';
@@ -33,40 +34,103 @@ export interface Pipeline {
   readonly make: (chart: Chart, settings: Settings) => Music;
   /** The whole form under the same settings in the other direction, for the lesson sheet. */
   readonly otherDirection: (chart: Chart, settings: Settings) => Score;
+  /** An open vamp going round by itself, its last bar leading to its own first. */
+  readonly vamp: (chart: Chart, settings: Settings, range: Loop) => Performance;
   /** The score that a performance was made from, or null for one that was not made here. */
   readonly scoreOf: (performance: Performance) => Score | null;
 }
 
-type ArrangeInputs = readonly [
-  chart: Chart,
-  loop: Loop | null,
-  direction: Settings['direction'],
-  kind: Settings['kind'],
-  level: Settings['level'],
-  devices: Settings['devices'],
-  hands: Settings['hands'],
-  colour: Settings['colour'],
-  seed: number,
-  transpose: number,
-  closed: boolean,
-];
+/** The settings that the arrangement depends on. */
+const ARRANGED_BY = [
+  'direction',
+  'kind',
+  'level',
+  'devices',
+  'hands',
+  'colour',
+  'seed',
+  'transpose',
+  'style',
+  'stretch',
+  'compass',
+  'cells',
+  'ownFigure',
+  'crossed',
+  'percussion',
+  'solo',
+  'edits',
+] as const satisfies readonly (keyof Settings)[];
+type Arranging = Pick<Settings, (typeof ARRANGED_BY)[number]>;
+
+/** The options of a figure: what is not set is left to the chart. */
+function optionsOf(settings: Arranging, closed: boolean, range: Loop | null): ArrangeOptions {
+  const {
+    direction,
+    kind,
+    level,
+    devices,
+    hands,
+    colour,
+    seed,
+    transpose,
+    style,
+    stretch,
+    compass,
+    cells,
+    ownFigure,
+    crossed,
+    percussion,
+    solo,
+    edits,
+  } = settings;
+  return {
+    direction,
+    kind,
+    devices,
+    hands,
+    colour,
+    seed,
+    transpose,
+    stretch,
+    compass,
+    crossed,
+    percussion,
+    edits,
+    closed,
+    ...(level === 'by section' ? {} : { level }),
+    ...(style === null ? {} : { style }),
+    ...(cells === null ? {} : { cells }),
+    ...(ownFigure === null ? {} : { figure: ownFigure }),
+    ...(solo === null ? {} : { solo }),
+    ...(range === null ? {} : { range }),
+  };
+}
 
 /** Joins the stages; each remembers its last result and is run again only when one of its inputs is another value. */
 export function createPipeline(stages: Stages): Pipeline {
-  const arrange = (...[chart, loop, direction, kind, level, devices, hands, colour, seed, transpose, closed]: ArrangeInputs): Score =>
-    stages.arrange(chart, { direction, kind, level, devices, hands, colour, seed, transpose, closed, ...(loop ? { range: loop } : {}) });
+  /** The same settings as far as arranging goes are the same object, so that a new tempo or view arranges nothing again. */
+  const arranging = rememberLast(
+    (...values: readonly unknown[]): Arranging => Object.fromEntries(ARRANGED_BY.map((name, index) => [name, values[index]])) as Arranging,
+  );
+  const arrangingOf = (settings: Arranging): Arranging => arranging(...ARRANGED_BY.map((name) => settings[name]));
+  const arrange = (chart: Chart, settings: Arranging, closed: boolean, range: Loop | null): Score =>
+    stages.arrange(chart, optionsOf(settings, closed, range));
   const madeFrom = new WeakMap<Performance, Score>();
   const read = rememberLast(stages.readChart);
   const loopInForm = rememberLast(fitLoop);
   const arrangeWhole = rememberLast(arrange);
   const arrangeOther = rememberLast(arrange);
   const arrangeLoop = rememberLast(arrange);
-  const perform = rememberLast((score: Score, pulse: Settings['pulse'], ending: boolean): Performance => {
+  const arrangeVamp = rememberLast(arrange);
+  const performed = (score: Score, pulse: Settings['pulse'], feel: Settings['feel'], ending: boolean): Performance => {
     // Hands are silenced in the mix, which is heard at once, so both are always performed.
-    const performance = stages.perform(score, { sounding: { right: true, left: true }, pulse, ending });
+    const performance = stages.perform(score, { sounding: { right: true, left: true }, pulse, ending, feel: feelNamed(feel) });
     madeFrom.set(performance, score);
     return performance;
-  });
+  };
+  const perform = rememberLast(performed);
+  const performVamp = rememberLast(performed);
+  const vampRange = rememberLast((fromBar: number, toBar: number): Loop => ({ fromBar, toBar }));
   const join = rememberLast(
     (chart: Chart, loop: Loop | null, score: Score, whole: Score, performance: Performance): Music => ({
       chart,
@@ -79,15 +143,19 @@ export function createPipeline(stages: Stages): Pipeline {
   return {
     read,
     scoreOf: (performance) => madeFrom.get(performance) ?? null,
-    otherDirection: (chart, { direction, kind, level, devices, hands, colour, seed, transpose }) =>
-      arrangeOther(chart, null, direction === '2-3' ? '3-2' : '2-3', kind, level, devices, hands, colour, seed, transpose, true),
+    otherDirection: (chart, settings) =>
+      arrangeOther(chart, { ...arrangingOf(settings), direction: settings.direction === '2-3' ? '3-2' : '2-3' }, true, null),
+    vamp: (chart, settings, range) => {
+      const score = arrangeVamp(chart, arrangingOf(settings), true, vampRange(range.fromBar, range.toBar));
+      return performVamp(score, settings.pulse, settings.feel, false);
+    },
     make: (chart, settings) => {
-      const { direction, kind, level, devices, hands, colour, seed, transpose, round, pulse } = settings;
-      const ending = round === 'once, then end';
-      const whole = arrangeWhole(chart, null, direction, kind, level, devices, hands, colour, seed, transpose, !ending);
+      const ending = settings.round === 'once, then end';
+      const figure = arrangingOf(settings);
+      const whole = arrangeWhole(chart, figure, !ending, null);
       const loop = loopInForm(whole.form, settings.loop);
-      const score = loop ? arrangeLoop(chart, loop, direction, kind, level, devices, hands, colour, seed, transpose, true) : whole;
-      return join(chart, loop, score, whole, perform(score, pulse, ending && !loop));
+      const score = loop ? arrangeLoop(chart, figure, true, loop) : whole;
+      return join(chart, loop, score, whole, perform(score, settings.pulse, settings.feel, ending && !loop));
     },
   };
 }

@@ -1,4 +1,4 @@
-import { fieldsOf } from './settings-record';
+import { fieldsOf } from './saved-fields';
 
 /** Version of every record written now; older ones are brought forward by `decode`, newer ones are left alone. */
 export const RECORD_VERSION = 1;

@@ -33,6 +33,13 @@ export function settingsForChart(chart: Chart, base: Settings): Settings {
     loop: null,
     transpose: 0,
     seed: 0,
+    style: null,
+    cells: null,
+    ownFigure: null,
+    crossed: false,
+    solo: null,
+    edits: [],
+    undoneEdits: [],
   };
 }
 
@@ -78,6 +85,12 @@ function changedSettings(state: DeskState, command: Exclude<DeskCommand, { kind:
       const on = settings.devices.includes(command.device);
       return { ...settings, devices: DEVICES.filter((device) => (device === command.device ? !on : settings.devices.includes(device))) };
     }
+    case 'edit':
+      return { ...settings, edits: [...settings.edits, command.edit], undoneEdits: [] };
+    case 'undo edit':
+    case 'redo edit':
+    case 'reset edits':
+      return movedEdits(settings, command.kind);
     case 'loop cycle': {
       const bars = form();
       return { ...settings, loop: bars ? cycleAt(bars, command.bar) : null };
@@ -107,6 +120,17 @@ function changedSettings(state: DeskState, command: Exclude<DeskCommand, { kind:
     case 'plain mix':
       return { ...settings, balance: plainMix(settings.balance, command.mix) };
   }
+}
+
+function movedEdits(settings: Settings, how: 'undo edit' | 'redo edit' | 'reset edits'): Settings {
+  const { edits, undoneEdits } = settings;
+  if (how === 'redo edit') {
+    const again = undoneEdits.at(-1);
+    return again ? { ...settings, edits: [...edits, again], undoneEdits: undoneEdits.slice(0, -1) } : settings;
+  }
+  if (edits.length === 0) return settings;
+  const left = how === 'undo edit' ? edits.length - 1 : 0;
+  return { ...settings, edits: edits.slice(0, left), undoneEdits: [...undoneEdits, ...edits.slice(left).reverse()] };
 }
 
 function followChart(settings: Settings, before: Chart, after: Chart): Settings {

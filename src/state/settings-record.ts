@@ -1,20 +1,27 @@
+import { STYLES } from '../music/styles/styles';
 import { PARTS } from '../performance/performance';
 import { type HalfNotesPerMinute, halfNotesPerMinute, TEMPO_RANGE } from '../vocabulary';
+import { cellsFrom, editsFrom, ownFigureFrom, percussionFrom } from './figure-record';
+import { between, fieldsOf, oneOf, whole } from './saved-fields';
 import {
   type Balance,
   CLAVE_KINDS,
   COLOURS,
+  COMPASSES,
   DEFAULT_BALANCE,
   DEVICES,
+  FEELS,
   HANDS,
   LEVELS,
   type Loop,
   type PartBalance,
   type Preferences,
   type Settings,
+  SOLOS,
+  STRETCHES,
 } from './settings';
 
-type Fields = Readonly<Record<string, unknown>>;
+const STYLE_ROWS = STYLES.map(({ name }) => name);
 
 /**
  * Settings out of a saved record. Every field stands alone: one that is missing or bad takes its place from `fallback`, the others are kept.
@@ -29,12 +36,23 @@ export function settingsFrom(saved: unknown, fallback: Settings): Settings {
     direction: oneOf(['2-3', '3-2'], fields.direction) ?? fallback.direction,
     kind: oneOf(CLAVE_KINDS, fields.kind) ?? fallback.kind,
     level: oneOf(LEVELS, fields.level) ?? fallback.level,
+    style: orNull(fields.style, (value) => oneOf(STYLE_ROWS, value), fallback.style),
     devices: Array.isArray(devices) ? DEVICES.filter((device) => devices.includes(device)) : fallback.devices,
     hands: oneOf(HANDS, fields.hands) ?? fallback.hands,
     colour: oneOf(COLOURS, fields.colour) ?? fallback.colour,
+    stretch: oneOf(STRETCHES, fields.stretch) ?? fallback.stretch,
+    compass: oneOf(COMPASSES, fields.compass) ?? fallback.compass,
+    cells: orNull(fields.cells, cellsFrom, fallback.cells),
+    ownFigure: orNull(fields.ownFigure, ownFigureFrom, fallback.ownFigure),
+    crossed: typeof fields.crossed === 'boolean' ? fields.crossed : fallback.crossed,
+    percussion: percussionFrom(fields.percussion) ?? fallback.percussion,
+    edits: editsFrom(fields.edits) ?? fallback.edits,
+    undoneEdits: editsFrom(fields.undoneEdits) ?? fallback.undoneEdits,
+    solo: orNull(fields.solo, (value) => oneOf(SOLOS, value), fallback.solo),
+    feel: oneOf(FEELS, fields.feel) ?? fallback.feel,
     transpose: whole(fields.transpose, 0, 11) ?? fallback.transpose,
     seed: whole(fields.seed, 0, 1_000_000) ?? fallback.seed,
-    loop: fields.loop === null ? null : (loopFrom(fields.loop) ?? fallback.loop),
+    loop: orNull(fields.loop, loopFrom, fallback.loop),
     countInBars: oneOf([0, 1, 2], fields.countInBars) ?? fallback.countInBars,
     round: oneOf(['round and round', 'once, then end'], fields.round) ?? fallback.round,
     pulse: oneOf(['halves', 'quarters'], fields.pulse) ?? fallback.pulse,
@@ -63,22 +81,9 @@ export function tempoFrom(value: unknown): HalfNotesPerMinute | null {
   return number === null ? null : halfNotesPerMinute(number);
 }
 
-/** The fields of a parsed object; none for anything that is no object. */
-export function fieldsOf(value: unknown): Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : {};
-}
-
-function oneOf<const Value>(values: readonly Value[], value: unknown): Value | null {
-  return values.find((candidate) => candidate === value) ?? null;
-}
-
-function between(value: unknown, low: number, high: number): number | null {
-  return typeof value === 'number' && value >= low && value <= high ? value : null;
-}
-
-function whole(value: unknown, low: number, high: number): number | null {
-  const number = between(value, low, high);
-  return number !== null && Number.isInteger(number) ? number : null;
+/** A saved value that may be null: null stays, a good value is read, anything else takes the fallback. */
+function orNull<Value>(saved: unknown, read: (saved: unknown) => Value | null, fallback: Value | null): Value | null {
+  return saved === null ? null : (read(saved) ?? fallback);
 }
 
 function loopFrom(value: unknown): Loop | null {

@@ -1,23 +1,56 @@
+import type { FigureEdit } from '../music/montuno/edits';
+import type { SoloKind } from '../music/montuno/solo';
+import type { PercussionChoice } from '../music/percussion/percussion';
+import type { ArrangeOptions } from '../music/score';
+import type { Feel } from '../performance/feel';
 import type { PartName } from '../performance/performance';
 import { PARTS } from '../performance/performance';
 import {
   type Clave,
   type Colour,
+  type Compass,
   type Device,
   type Direction,
   type HalfNotesPerMinute,
   type Hands,
   halfNotesPerMinute,
   type Level,
+  type Stretch,
 } from '../vocabulary';
 import type { Mix } from './ports';
 
-/** Levels that this part of the program offers. */
-export const LEVELS = [1, 2, 3, 4] as const satisfies readonly Level[];
+/** Levels, and the section's own: what the roles of the sections choose. */
+export const LEVELS = ['by section', 1, 2, 3, 4, 5, 6] as const satisfies readonly (Level | 'by section')[];
+/** Claves on offer in 4/4. */
 export const CLAVE_KINDS = ['son', 'rumba'] as const satisfies readonly Clave['kind'][];
-export const HANDS = ['double', 'wide', 'tenths', 'tumbao', 'right', 'left'] as const satisfies readonly Hands[];
-export const DEVICES = ['octave-up', 'octaves-only', 'one-bar-neutral'] as const satisfies readonly Device[];
+/** What the hands may do. */
+export const HANDS = ['double', 'wide', 'tenths', 'contrary', 'tumbao', 'right', 'left'] as const satisfies readonly Hands[];
+/** Devices on offer. */
+export const DEVICES = [
+  'octave-up',
+  'octaves-only',
+  'one-bar-neutral',
+  'extra-note',
+  'double-notes',
+  'half-step-out',
+] as const satisfies readonly Device[];
+/** Stretches of a hand, narrow to wide. */
+export const STRETCHES = ['less than an octave', 'octave', 'ninth', 'tenth'] as const satisfies readonly Stretch[];
+/** Instruments by their keys. */
+export const COMPASSES = [49, 61, 76, 88] as const satisfies readonly Compass[];
+/** Solos on offer. */
+export const SOLOS = ['example', 'scaffold'] as const satisfies readonly SoloKind[];
+/** Feels on offer. */
+export const FEELS = ['straight', 'measured'] as const satisfies readonly Feel['name'][];
+/** Colours on offer. */
 export const COLOURS = ['plain', 'jazz'] as const satisfies readonly Colour[];
+
+/** A level fixed for the whole form, or what the sections' roles choose. */
+export type LevelChoice = (typeof LEVELS)[number];
+/** A pair of cells chosen by hand. */
+export type CellPair = NonNullable<ArrangeOptions['cells']>;
+/** A rhythm of the player's own, and the direction it is written in. */
+export type OwnFigure = NonNullable<ArrangeOptions['figure']>;
 
 /** Sounding bars [from, to) that go round; always whole clave cycles. */
 export interface Loop {
@@ -39,10 +72,26 @@ export interface Settings {
   readonly goalTempo: HalfNotesPerMinute;
   readonly direction: Direction;
   readonly kind: (typeof CLAVE_KINDS)[number];
-  readonly level: (typeof LEVELS)[number];
+  readonly level: LevelChoice;
+  /** Name of a style in place of the chart's; null plays what is charted, section by section. */
+  readonly style: string | null;
   readonly devices: readonly Device[];
   readonly hands: (typeof HANDS)[number];
   readonly colour: Colour;
+  readonly stretch: Stretch;
+  readonly compass: Compass;
+  /** Cells chosen by hand; kept, but not played, while the clave sounds that they do not go with. */
+  readonly cells: CellPair | null;
+  readonly ownFigure: OwnFigure | null;
+  /** The exercise that puts every cell on the wrong side. */
+  readonly crossed: boolean;
+  readonly percussion: PercussionChoice;
+  /** Changes to single strokes, oldest first; they outlive a change of level. */
+  readonly edits: readonly FigureEdit[];
+  /** Changes taken back, the next to do again last. */
+  readonly undoneEdits: readonly FigureEdit[];
+  readonly solo: SoloKind | null;
+  readonly feel: (typeof FEELS)[number];
   /** Semitones above the chart's own key, 0 to 11. */
   readonly transpose: number;
   /** "Another one" adds one. */
@@ -87,9 +136,20 @@ export const DEFAULT_SETTINGS: Settings = {
   direction: '2-3',
   kind: 'son',
   level: 2,
+  style: null,
   devices: [],
   hands: 'double',
   colour: 'plain',
+  stretch: 'octave',
+  compass: 88,
+  cells: null,
+  ownFigure: null,
+  crossed: false,
+  percussion: 'by style',
+  edits: [],
+  undoneEdits: [],
+  solo: null,
+  feel: 'straight',
   transpose: 0,
   seed: 0,
   loop: null,

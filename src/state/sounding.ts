@@ -1,8 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Performance } from '../performance/performance';
 import type { ChangedThing, DeskState, PlayingState } from './desk-state';
 import { barAt } from './loop';
+import type { Music } from './pipeline';
 import type { Heard, Player } from './ports';
-import { mixOf, type Settings } from './settings';
+import { type Loop, mixOf, type Settings } from './settings';
+import { createVampKeeper, type VampKeeper } from './vamps';
 
 /** Calls back once a drawn frame until the returned function is called. */
 export type EveryFrame = (onFrame: () => void) => () => void;
@@ -17,6 +20,8 @@ export interface Sounding {
   /** Plays from `bar` without a count-in if the music runs; else waits there. */
   readonly startAt: (bar: number) => void;
   readonly sound: (midi: readonly number[], velocity: number) => void;
+  /** Leaves the open vamp that goes round. */
+  readonly cue: () => void;
   /** What is heard now, for the playhead; null when stopped. */
   readonly heard: () => Heard | null;
 }
@@ -24,8 +29,14 @@ export interface Sounding {
 const STOPPED = { kind: 'stopped' } as const;
 
 /** Keeps the player in step with the arrangement: starts, stops and hands over changes. */
-export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Promise<Player>, everyFrame: EveryFrame): Sounding {
-  const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0, startBar: 0 }));
+export function createSounding(
+  desk: StoreApi<DeskState>,
+  loadPlayer: () => Promise<Player>,
+  everyFrame: EveryFrame,
+  vampOf: (music: Music, range: Loop) => Performance,
+): Sounding {
+  const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0, startBar: 0, vamp: null }));
+  let vamps: VampKeeper | null = null;
   let player: Player | null = null;
   let loading: Promise<void> | null = null;
   let wanted = false;
@@ -46,6 +57,7 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
       bar: stopped && now.transport.kind !== 'stopped' ? now.startBar : now.bar,
     });
     if (stopped) {
+      vamps?.reset();
       endFrames?.();
       endFrames = null;
     } else endFrames ??= everyFrame(follow);
@@ -57,12 +69,14 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     if (!heard || heard.countIn !== null || !music) return;
     const bar = barAt(music.score.form.bars, heard.tick);
     if (bar !== playing.getState().bar) playing.setState({ bar });
+    vamps?.follow(heard, music);
   };
 
   const warm = (): Promise<void> => {
     loading ??= loadPlayer().then(
       (loaded) => {
         player = loaded;
+        vamps = createVampKeeper(loaded, vampOf, () => playing.setState({ vamp: vamps?.state() ?? null }));
         player.setMix(mixOf(desk.getState().settings, desk.getState().preferences));
         player.onChange(settle);
         settle();
@@ -86,6 +100,7 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     const tick = bars[playing.getState().startBar]?.tick ?? fromTick;
     const from = tick >= fromTick && tick < toTick ? tick : fromTick;
     cursorTo(barAt(bars, from));
+    vamps?.reset();
     player.play({ performance: music.performance, fromTick: from, tempo: settings.tempo, countInBars });
     settle();
   };
@@ -120,7 +135,7 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
       player.setMix(mixOf(now.settings, now.preferences));
     if (now.settings.tempo !== before.settings.tempo) player.setTempo(now.settings.tempo);
     if (!now.music || now.music.performance === before.music?.performance || playing.getState().transport.kind === 'stopped') return;
-    const landing = player.change(now.music.performance);
+    const landing = player.change(vamps?.changed(now.music) ?? now.music.performance);
     announced += 1;
     const fromBar = landing === null ? null : barAt(now.music.score.form.bars, landing);
     desk.setState({ announcement: { id: announced, thing: changedThing(now, before), fromBar } });
@@ -142,6 +157,7 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
       void warm().then(() => player?.sound(midi, velocity));
     },
     heard: () => player?.heard() ?? null,
+    cue: () => vamps?.cue(player?.heard() ?? null, desk.getState().music),
   };
 }
 

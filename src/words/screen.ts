@@ -7,7 +7,8 @@ import { printedNote } from './spoken';
 export const barNumber = (bar: number): string => String(bar + 1);
 
 /** The levels' own words. */
-export const LEVEL_WORDS: Readonly<Record<Level, string>> = {
+export const LEVEL_WORDS: Readonly<Record<Level | 'by section', string>> = {
+  'by section': 'by section',
   1: 'sparse',
   2: 'standard',
   3: 'moving line',
@@ -74,7 +75,7 @@ export interface ChangeFacts {
   readonly thing: string;
   readonly direction: Direction;
   readonly kind: string;
-  readonly level: Level;
+  readonly level: Level | 'by section';
   readonly hands: Hands;
   readonly colour: Colour;
   readonly devices: readonly Device[];
@@ -96,7 +97,7 @@ function changeWords(facts: ChangeFacts): string {
     case 'kind':
       return `${facts.kind} clave`;
     case 'level':
-      return `Level ${facts.level}, ${LEVEL_WORDS[facts.level]},`;
+      return facts.level === 'by section' ? 'Levels by section' : `Level ${facts.level}, ${LEVEL_WORDS[facts.level]},`;
     case 'hands':
       return `${upperFirst(HANDS_WORDS[facts.hands])},`;
     case 'devices':
@@ -113,6 +114,23 @@ function changeWords(facts: ChangeFacts): string {
       return facts.round === 'round and round' ? 'Round and round' : 'Once, then an ending,';
     case 'pulse':
       return facts.pulse === 'halves' ? 'Pulse on 1 and 3' : 'Pulse on all four';
+    case 'style':
+      return 'The style';
+    case 'edits':
+      return 'Your change';
+    case 'solo':
+      return 'The solo part';
+    case 'crossed':
+      return 'The exercise';
+    case 'feel':
+      return 'The feel';
+    case 'percussion':
+      return 'The percussion';
+    case 'cells':
+    case 'ownFigure':
+    case 'stretch':
+    case 'compass':
+      return 'The figure';
     default:
       return 'The changed chart';
   }

@@ -101,7 +101,7 @@ describe('The desk', () => {
     desk.run({ kind: 'step tempo', by: 500 });
     desk.run({ kind: 'step tempo', by: -500, goal: true });
     for (let step = 0; step < 9; step += 1) desk.run({ kind: 'step level', by: 1 });
-    expect(desk.desk.getState().settings).toMatchObject({ tempo: 140, goalTempo: 25, level: 4 });
+    expect(desk.desk.getState().settings).toMatchObject({ tempo: 140, goalTempo: 25, level: 6 });
   });
 
   it('gives another figure for the same chart and settings', async () => {

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useCallback, useMemo } from 'react';
 import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
+import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { SCREEN } from '../../words/screen';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
@@ -9,6 +10,12 @@ import { Shield } from './Shield';
 import { useWhy } from './use-why';
 
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
+
+const BANNERS = {
+  crossed: FIGURE_SCREEN.crossedBanner,
+  example: FIGURE_SCREEN.soloBanner,
+  scaffold: FIGURE_SCREEN.scaffoldBanner,
+} as const;
 
 /** The Practise place: title and quick line, and the board with the cycle that sounds. Drawn again when the music or the start changes, not as it plays. */
 export function PractisePage() {
@@ -19,6 +26,9 @@ export function PractisePage() {
   const balance = useDesk((state) => state.settings.balance);
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const startBar = usePlaying((state) => state.startBar);
+  const vamp = usePlaying((state) => state.vamp);
+  const crossed = useDesk((state) => state.settings.crossed);
+  const solo = useDesk((state) => state.settings.solo);
   const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
   const bars = music?.whole.bars;
   const whyStroke = useWhy();
@@ -57,6 +67,9 @@ export function PractisePage() {
         cursorBar={startBar}
         loop={loop}
         silent={silent}
+        showPercussion={!balance.percussion.muted}
+        vamp={vamp}
+        banner={crossed ? BANNERS.crossed : solo ? BANNERS[solo] : null}
         why={why}
         onStartAt={startAt}
         onStroke={sound}

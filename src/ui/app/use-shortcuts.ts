@@ -39,7 +39,9 @@ export function useShortcuts(desk: Desk, openList: () => void): void {
 function act(event: KeyboardEvent, desk: Desk, openList: () => void): boolean {
   const { settings, preferences } = desk.desk.getState();
   if (event.key === 'PageDown' || event.key === 'PageUp') {
-    desk.run({ kind: 'turn page', by: event.key === 'PageDown' ? 1 : -1 });
+    // A pedal's forward key is the cue while an open section goes round.
+    if (event.key === 'PageDown' && desk.playing.getState().vamp === 'holding') desk.run({ kind: 'cue' });
+    else desk.run({ kind: 'turn page', by: event.key === 'PageDown' ? 1 : -1 });
     return true;
   }
   if (!preferences.shortcuts) return false;
@@ -65,7 +67,16 @@ function act(event: KeyboardEvent, desk: Desk, openList: () => void): boolean {
     case '2':
     case '3':
     case '4':
-      desk.run({ kind: 'set', settings: { level: Number(event.key) as Level & (1 | 2 | 3 | 4) } });
+    case '5':
+    case '6':
+      desk.run({ kind: 'set', settings: { level: Number(event.key) as Level } });
+      return true;
+    case '0':
+      desk.run({ kind: 'set', settings: { level: 'by section' } });
+      return true;
+    case 'Enter':
+      if (desk.playing.getState().vamp !== 'holding' || hasOwnSpace(event.target)) return false;
+      desk.run({ kind: 'cue' });
       return true;
   }
   switch (event.key.toLowerCase()) {
@@ -74,6 +85,9 @@ function act(event: KeyboardEvent, desk: Desk, openList: () => void): boolean {
       return true;
     case 'd':
       desk.run({ kind: 'exchange sides' });
+      return true;
+    case 'c':
+      desk.run({ kind: 'cue' });
       return true;
     case 'a':
       desk.run({ kind: 'another one' });

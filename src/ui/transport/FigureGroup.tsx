@@ -1,13 +1,19 @@
-import { COLOURS, DEVICES, HANDS, LEVELS } from '../../state/settings';
-import { COLOUR_WORDS, DEVICE_HINTS, DEVICE_WORDS, HANDS_WORDS, LEVEL_WORDS, SCREEN } from '../../words/screen';
+import { pairChoices } from '../../state/choices';
+import { COLOURS, DEVICES, LEVELS } from '../../state/settings';
+import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { COLOUR_WORDS, DEVICE_HINTS, DEVICE_WORDS, LEVEL_WORDS, SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
+import { Picker } from './Picker';
 
-/** The figure: level, colour, devices, what the hands do, and another one like it. */
+const LEVELS_OWN = '';
+
+/** The figure: level, colour, devices, cells, and another one like it. */
 export function FigureGroup() {
   const run = useRun();
-  const { level, colour, devices, hands } = useDesk((state) => state.settings);
+  const { level, colour, devices, cells, kind } = useDesk((state) => state.settings);
+  const pairs = pairChoices(kind);
   return (
     <section className="group group-wide" aria-label={SETTINGS_SCREEN.figure}>
       <h3>{SETTINGS_SCREEN.figure}</h3>
@@ -15,7 +21,10 @@ export function FigureGroup() {
         name={SCREEN.level}
         loose
         value={level}
-        options={LEVELS.map((value) => ({ value, label: `${value} · ${LEVEL_WORDS[value]}` }))}
+        options={LEVELS.map((value) => ({
+          value,
+          label: value === 'by section' ? LEVEL_WORDS[value] : `${value} · ${LEVEL_WORDS[value]}`,
+        }))}
         onChoose={(value) => run({ kind: 'set', settings: { level: value } })}
       />
       <div className="group-row">
@@ -46,22 +55,15 @@ export function FigureGroup() {
           ))}
         </div>
       </fieldset>
-      <label className="picker">
-        <span>{SETTINGS_SCREEN.hands}</span>
-        <select
-          value={hands}
-          onChange={(event) => {
-            const chosen = HANDS.find((value) => value === event.target.value);
-            if (chosen) run({ kind: 'set', settings: { hands: chosen } });
-          }}
-        >
-          {HANDS.map((value) => (
-            <option key={value} value={value}>
-              {HANDS_WORDS[value]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Picker
+        name={FIGURE_SCREEN.cells}
+        value={cells ? `${cells.two} and ${cells.three}` : LEVELS_OWN}
+        options={[
+          { value: LEVELS_OWN, label: FIGURE_SCREEN.levelCells },
+          ...pairs.map(({ name, what }) => ({ value: name, label: `${name} · ${what}` })),
+        ]}
+        onChoose={(value) => run({ kind: 'set', settings: { cells: pairs.find(({ name }) => name === value)?.cells ?? null } })}
+      />
     </section>
   );
 }

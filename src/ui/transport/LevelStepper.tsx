@@ -12,11 +12,11 @@ export function LevelStepper() {
       <Stepper
         down={SCREEN.lessBusy}
         up={SCREEN.busier}
-        atLowest={level === 1}
-        atHighest={level === 4}
+        atLowest={level === 'by section'}
+        atHighest={level === 6}
         onStep={(by) => run({ kind: 'step level', by })}
       >
-        <output className="figure">{level}</output>
+        <output className="figure">{level === 'by section' ? '–' : level}</output>
         <span className="caption">{LEVEL_WORDS[level]}</span>
       </Stepper>
     </fieldset>

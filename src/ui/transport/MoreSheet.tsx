@@ -1,11 +1,15 @@
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { usePanel } from '../app/use-panel';
+import { BandGroup } from './BandGroup';
 import { ClaveGroup } from './ClaveGroup';
+import { ExerciseGroup } from './ExerciseGroup';
 import { FigureGroup } from './FigureGroup';
 import { HandSwitches } from './HandSwitches';
+import { HandsGroup } from './HandsGroup';
 import { KeyGroup } from './KeyGroup';
 import { LoopGroup } from './LoopGroup';
+import { StatesGroup } from './StatesGroup';
 import { TempoGroup } from './TempoGroup';
 import { ViewGroup } from './ViewGroup';
 
@@ -30,6 +34,12 @@ export function MoreSheet(props: {
         </div>
         <div>
           <FigureGroup />
+          <StatesGroup />
+        </div>
+        <div>
+          <HandsGroup />
+          <BandGroup />
+          <ExerciseGroup />
         </div>
         <div>
           <ClaveGroup />

@@ -11,6 +11,7 @@ import { TempoControl } from './TempoControl';
 import './transport.css';
 
 const fetchMore = () => import('./MoreSheet');
+const CueButton = lazy(() => import('./CueButton').then((module) => ({ default: module.CueButton })));
 const MoreSheet = lazy(() => fetchMore().then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
@@ -18,6 +19,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   const run = useRun();
   const stopped = usePlaying((state) => state.transport.kind === 'stopped');
   const blocked = usePlaying((state) => (state.sound.kind === 'blocked' ? state.sound.reason : null));
+  const cue = usePlaying((state) => state.vamp !== null);
   const ready = useDesk((state) => state.music !== null);
   const direction = useDesk((state) => state.settings.direction);
   const [open, setOpen] = useState(false);
@@ -39,6 +41,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
         <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
           {stopped ? SCREEN.play : SCREEN.stop}
         </button>
+        <Suspense fallback={null}>{cue && <CueButton />}</Suspense>
         <TempoControl />
         <DirectionSwitch direction={direction} onExchange={() => run({ kind: 'exchange sides' })} />
         <div className="from-medium">

@@ -1,0 +1,44 @@
+import { STYLE_CHOICES } from '../../state/choices';
+import { FEELS } from '../../state/settings';
+import { FIGURE_SCREEN, styleFacts } from '../../words/figure-screen';
+import { useDesk, useRun } from '../app/desk-context';
+import { Choice } from './Choice';
+import { Picker } from './Picker';
+
+const CHARTED = '';
+
+/** The band: style, percussion, feel. */
+export function BandGroup() {
+  const run = useRun();
+  const { style, percussion, feel } = useDesk((state) => state.settings);
+  const charted = useDesk((state) => state.music?.chart.style ?? '');
+  const facts = STYLE_CHOICES.find(({ name }) => name === (style ?? charted));
+  return (
+    <section className="group" aria-label={FIGURE_SCREEN.band}>
+      <h3>{FIGURE_SCREEN.band}</h3>
+      <Picker
+        name={FIGURE_SCREEN.style}
+        value={style ?? CHARTED}
+        options={[
+          { value: CHARTED, label: `${FIGURE_SCREEN.charted}: ${charted}` },
+          ...STYLE_CHOICES.map(({ name }) => ({ value: name, label: name })),
+        ]}
+        onChoose={(value) => run({ kind: 'set', settings: { style: value === CHARTED ? null : value } })}
+      />
+      {facts && <p className="caption">{styleFacts(facts)}</p>}
+      <Choice
+        name={FIGURE_SCREEN.percussion}
+        value={typeof percussion === 'string' ? percussion : 'by style'}
+        options={(['by style', 'none'] as const).map((value) => ({ value, label: FIGURE_SCREEN.percussions[value] }))}
+        onChoose={(value) => run({ kind: 'set', settings: { percussion: value } })}
+      />
+      <Choice
+        name={FIGURE_SCREEN.feel}
+        value={feel}
+        options={FEELS.map((value) => ({ value, label: FIGURE_SCREEN.feels[value] }))}
+        onChoose={(value) => run({ kind: 'set', settings: { feel: value } })}
+      />
+      {feel === 'measured' && <p className="caption">{FIGURE_SCREEN.feelHint}</p>}
+    </section>
+  );
+}
