@@ -23,7 +23,12 @@ function drawnScore(direction: '2-3' | '3-2') {
   const chart = text ? readChart(text.replaceAll('\\n', '\n')) : undefined;
   const level = Number(query.get('level') ?? 2) as Level;
   const devices = query.has('devices') ? { devices: (query.get('devices') ?? '').split(',') as Device[] } : {};
-  if (chart?.ok) return arrange(chart.value, { level, ...devices, ...(query.has('hands') ? { hands: query.get('hands') as Hands } : {}) });
+  if (chart?.ok)
+    return arrange(chart.value, {
+      ...(query.get('level') === 'roles' ? {} : { level }),
+      ...devices,
+      ...(query.has('hands') ? { hands: query.get('hands') as Hands } : {}),
+    });
   return ferryScore(query.has('odd') ? ODD_FERRY : query.has('short') ? SHORT_FERRY : FERRY, direction);
 }
 

@@ -41,7 +41,7 @@ const SNUG = 0.95;
 const BANNER_PX = 36;
 const CAPTION_PX = { wide: 28, narrow: 48 };
 /** Smaller than the plain sizes when nothing else helps: the whole next card comes first. */
-const SMALLER = [0.9, 0.8] as const;
+const SMALLER = [0.9, 0.8, 0.76] as const;
 
 /**
  * Shares the height. The next card is whole above the transport; the strip has its place where the plain sizes (on wide windows, the

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { frameOf, PANEL_WIDTH } from '../../../src/layout/grid/frame';
 import { nextHeight } from '../../../src/layout/grid/next-boxes';
-import { boardRoom } from '../../../src/ui/practise/board-room';
+import { boardRoom, type RoomWishes } from '../../../src/ui/practise/board-room';
 
 /** Heights in px of what `boardRoom` hands out, worked out the long way. */
-function heights(width: number, height: number) {
-  const room = boardRoom({ width, height, top: 60 }, true);
+function heights(width: number, height: number, wishes: RoomWishes = {}) {
+  const room = boardRoom({ width, height, top: 60 }, true, wishes);
   const pair = width / (2 * PANEL_WIDTH);
-  const frame = frameOf(room.stacked, room.nowUnits, room.enlarged);
+  const frame = frameOf(room.stacked, room.nowUnits, room.enlarged, { rows: room.rows });
   const now = room.stacked ? 2 * frame.height * 2 * pair : frame.height * pair;
   return { room, now, next: nextHeight(room.stacked, room.enlarged) * pair };
 }
@@ -25,6 +25,26 @@ describe("the board's room", () => {
   ])('keeps the whole next card above the transport on %i × %i', (width, height) => {
     const { now, next } = heights(width, height);
     expect(60 + now + next + 3 * 8).toBeLessThanOrEqual(height + 2);
+  });
+
+  it.each([
+    [1240, 778],
+    [1240, 650],
+    [1326, 616],
+    [728, 870],
+    [366, 702],
+  ])('keeps the next card in view with percussion and a line over the card on %i × %i', (width, height) => {
+    const { now, next, room } = heights(width, height, { rows: 6, fewRows: 2, banner: true });
+    const lines = 36 + (room.stacked ? 48 : 28);
+    expect(60 + now + next + lines + 3 * 8).toBeLessThanOrEqual(height + 2);
+  });
+
+  it('gives percussion all its rows where there is room, and the few that matter most where there is little', () => {
+    expect(heights(1240, 1100, { rows: 5, fewRows: 2 }).room.rows).toBe(5);
+    const little = heights(1240, 690, { rows: 5, fewRows: 2 }).room.rows;
+    expect(little).toBeGreaterThanOrEqual(2);
+    expect(little).toBeLessThan(5);
+    expect(heights(1240, 400, { rows: 5, fewRows: 2 }).room.rows).toBe(0);
   });
 
   it('keeps the sizes asked for on a 10-inch tablet in landscape', () => {
