@@ -1,3 +1,4 @@
+// long because it joins every part of the state in one place
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { fileStem } from '../exchange/file-name';
 import type { Chart, ChartFault } from '../music/chart/chart';

@@ -1,3 +1,4 @@
+// long because it is one table of lines
 import type { Degree, LineName } from '../../vocabulary';
 import type { ChordFamily } from '../chord/chord';
 
