@@ -168,8 +168,8 @@ export const GRID_WORDS = {
         ? `half a side turns the count`
         : `${turn.section}, from the ${sideName(turn.side)}`,
   vamp: {
-    holding: 'vamp: until the cue',
-    leaving: 'cue heard: leaving',
+    holding: 'until the cue',
+    leaving: 'leaving',
     'one more round': 'one more round',
   },
   vampSpoken: {

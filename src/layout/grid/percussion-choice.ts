@@ -17,7 +17,9 @@ export function rowsOfCard(
   const sounding = new Set(card.panels.flatMap((panel) => panel.percussion.map((row) => row.name)));
   const rank = (name: string) => (FIRST.includes(name) ? FIRST.indexOf(name) : FIRST.length);
   const names = [...sounding].sort((one, other) => rank(one) - rank(other));
-  const all = pulse ? [PULSE, ...names] : names;
+  // The pulse stands on top, but gives way where only the few find room.
+  const pulses = pulse ? [PULSE] : [];
+  const all = rows > FEW_ROWS ? [...pulses, ...names] : [...names, ...pulses];
   return { shown: all.slice(0, rows), told: all.slice(rows) };
 }
 

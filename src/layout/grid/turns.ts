@@ -21,7 +21,8 @@ export function turnsOf(form: Form, closed: boolean): readonly Turn[] {
     const within = bar.cycleStep % full;
     if (bar.restart && bar.index > 0) turns.push({ ...place, kind: 'restart' });
     else if (before && before.kind !== 'pickup' && within !== before.cycleStep % full) turns.push({ ...place, kind: 'across' });
-    else if (visit >= 0 && ((previous && previous.side !== bar.side) || form.visits[visit]?.otherSide)) turns.push({ ...place, kind: 'section' });
+    else if (visit >= 0 && ((previous && previous.side !== bar.side) || form.visits[visit]?.otherSide))
+      turns.push({ ...place, kind: 'section' });
   }
   return turns;
 }

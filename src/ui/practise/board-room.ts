@@ -55,8 +55,11 @@ export function boardRoom(size: BoardSize, strip: boolean, wishes: RoomWishes = 
     const room = sharedOut(size, strip, wishes, many);
     if (room.fits && room.enlarged >= Math.min(1, bare.enlarged) && room.stripInView >= bare.stripInView) return room;
   }
-  const few = sharedOut(size, strip, wishes, Math.min(rows, fewRows));
-  return few.fits ? few : bare;
+  for (let few = Math.min(rows, fewRows); few > 0; few--) {
+    const room = sharedOut(size, strip, wishes, few);
+    if (room.fits) return room;
+  }
+  return bare;
 }
 
 /** A way to share the height: whether everything before the strip is in view, and whether the strip is (1) or follows below (0). */
