@@ -2,6 +2,8 @@ import { STYLE_NAMES, styleNamed } from '../music/chart/style-names';
 import type { ArrangeOptions } from '../music/score';
 import { type ClaveKind, type Colour, type Device, type Direction, failed, type Hands, type Level, ok, type Result } from '../vocabulary';
 import type { CommandLine, OptionRow } from './command-line';
+import { FIGURE_FORM, FIGURE_ROWS, readFigureOptions } from './figure-options';
+import { OptionReader, orList, quoted } from './option-reader';
 
 /** The options of `arrange`, which `explain` and `export` share. */
 export const ARRANGE_ROWS: readonly OptionRow[] = [
@@ -9,7 +11,10 @@ export const ARRANGE_ROWS: readonly OptionRow[] = [
   { name: 'device', takes: 'value', repeatable: true },
   { name: 'open', takes: 'nothing' },
   { name: 'pickup', takes: 'nothing' },
+  ...FIGURE_ROWS,
 ];
+/** How they are written, for the list of commands. */
+export const ARRANGE_FORM = `[--clave 2-3|3-2] [--kind son|rumba|bembe] [--level 1..6, by section without it] [--device NAME]… [--hands NAME] [--colour plain|jazz] [--style NAME] [--seed N] [--transpose N] [--vamp N] [--open] [--pickup] ${FIGURE_FORM}`;
 
 const DIRECTIONS: readonly Direction[] = ['2-3', '3-2'];
 const KINDS: readonly ClaveKind[] = ['son', 'rumba', 'bembe'];
@@ -21,52 +26,6 @@ const COLOURS: readonly Colour[] = ['plain', 'jazz'];
 const MOST_SEMITONES = 24;
 const MOST_PASSES = 64;
 const LARGEST_SEED = 2 ** 31 - 1;
-
-/** Reads the values of options one by one and keeps every fault. */
-export class OptionReader {
-  readonly faults: string[] = [];
-  readonly #values: CommandLine['values'];
-
-  constructor(values: CommandLine['values']) {
-    this.#values = values;
-  }
-
-  has(name: string): boolean {
-    return this.#values.has(name);
-  }
-
-  all(name: string): readonly string[] {
-    return this.#values.get(name) ?? [];
-  }
-
-  /** The value of an option as one of `allowed`, or undefined when it is missing or wrong. */
-  oneOf<Value extends string>(name: string, allowed: readonly Value[]): Value | undefined {
-    return this.all(name)
-      .map((text) => this.#member(name, text, allowed))
-      .at(-1);
-  }
-
-  /** Every value of a repeatable option. */
-  eachOf<Value extends string>(name: string, allowed: readonly Value[]): readonly Value[] {
-    return this.all(name).flatMap((text) => this.#member(name, text, allowed) ?? []);
-  }
-
-  /** A whole number from `from` to `to`, or undefined. */
-  whole(name: string, from: number, to: number): number | undefined {
-    const text = this.all(name).at(-1);
-    if (text === undefined) return undefined;
-    const value = Number(text);
-    if (/^[+-]?\d+$/.test(text) && value >= from && value <= to) return value;
-    this.faults.push(`--${name} must be a whole number from ${from} to ${to}, got ${quoted(text)}`);
-    return undefined;
-  }
-
-  #member<Value extends string>(name: string, text: string, allowed: readonly Value[]): Value | undefined {
-    const found = allowed.find((value) => value === text);
-    if (found === undefined) this.faults.push(`--${name} must be ${orList(allowed)}, got ${quoted(text)}`);
-    return found;
-  }
-}
 
 /** Turns the options into what `arrange` takes. Returns one line for each value that is wrong or not there yet. */
 export function readArrangeOptions(values: CommandLine['values']): Result<ArrangeOptions, string> {
@@ -81,6 +40,7 @@ export function readArrangeOptions(values: CommandLine['values']): Result<Arrang
   const seed = reader.whole('seed', 0, LARGEST_SEED);
   const transpose = reader.whole('transpose', -MOST_SEMITONES, MOST_SEMITONES);
   const vampPasses = reader.whole('vamp', 1, MOST_PASSES);
+  const figure = readFigureOptions(reader, direction);
   if (reader.faults.length > 0) return failed(...reader.faults);
   return ok({
     ...(direction && { direction }),
@@ -93,6 +53,7 @@ export function readArrangeOptions(values: CommandLine['values']): Result<Arrang
     ...(seed !== undefined && { seed }),
     ...(transpose !== undefined && { transpose }),
     ...(vampPasses !== undefined && { vampPasses }),
+    ...figure,
     closed: !reader.has('open'),
     pickup: reader.has('pickup'),
   });
@@ -111,9 +72,3 @@ function styleOf(reader: OptionReader): string | undefined {
   if (!style) reader.faults.push(`--style must be ${orList(STYLE_NAMES.map(({ name }) => name))}, got ${quoted(text)}`);
   return style?.name;
 }
-
-/** Longest piece of a typed value that is repeated. */
-const LONGEST_QUOTE = 40;
-const quoted = (text: string): string => JSON.stringify(text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text);
-const orList = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;

@@ -8,9 +8,11 @@ import { type ArrangeOptions, arrange, type Score } from '../music/score';
 import { failed, ok, type Result } from '../vocabulary';
 import { faultSentence } from '../words/fault';
 import { noticeSentence } from '../words/notice';
-import { OptionReader, readArrangeOptions } from './arrange-options';
+import { readArrangeOptions } from './arrange-options';
 import type { CommandLine } from './command-line';
 import { explainBar } from './explain';
+import { againstClave } from './figure-options';
+import { OptionReader } from './option-reader';
 import { done, type Outcome, refused, type World } from './outcome';
 import { printGrid } from './print-grid';
 
@@ -70,16 +72,26 @@ function withScore(line: CommandLine, world: World, faults: readonly string[], a
   const read = readChart(text.value);
   if (!read.ok)
     return { code: 1, out: asJson ? faultsJson(read.faults) : '', err: lines(read.faults.map((fault) => faultSentence(fault))) };
-  const unfit = against(read.value, options.value);
-  return unfit === null ? use(arrange(read.value, options.value)) : refused([unfit]);
+  const asked = inDirectionOf(read.value, options.value);
+  const unfit = against(read.value, asked);
+  return unfit === null ? use(arrange(read.value, asked)) : refused([unfit]);
+}
+
+/** A figure is written in the direction that sounds: the one asked for, else the chart's. */
+function inDirectionOf(chart: Chart, options: ArrangeOptions): ArrangeOptions {
+  const { figure, direction } = options;
+  return figure ? { ...options, figure: { ...figure, direction: direction ?? chart.clave.direction } } : options;
 }
 
 /** An option that does not fit the chart, as one line, or null. */
-function against(chart: Chart, { kind, vampPasses }: ArrangeOptions): string | null {
-  const { meter } = chart;
+function against(chart: Chart, options: ArrangeOptions): string | null {
+  const { kind, vampPasses } = options;
+  const { meter, clave } = chart;
   if (kind !== undefined && (kind === 'bembe') !== (meter === '6/8')) {
     return `--kind ${kind} needs a chart in ${kind === 'bembe' ? '6/8' : '4/4'}, this one is in ${meter}`;
   }
+  const figure = againstClave(options, meter, kind ?? clave.kind);
+  if (figure !== null) return figure;
   const bars = vampPasses === undefined ? 0 : barsWithVamps(chart, vampPasses);
   return bars > MAX_SOUNDING_BARS
     ? `--vamp ${vampPasses}: the form would have ${bars} bars, at most ${MAX_SOUNDING_BARS} are played`

@@ -5,8 +5,8 @@ import { claveSteps, cycleSteps, gridOfSteps, gridText } from '../music/clave/pa
 import { readGrid } from '../music/clave/read-grid';
 import type { Clave } from '../vocabulary';
 import { alignmentSentence } from '../words/alignment-sentence';
-import { OptionReader } from './arrange-options';
 import type { CommandLine } from './command-line';
+import { OptionReader } from './option-reader';
 import { done, type Outcome, refused } from './outcome';
 
 const DIRECTIONS = ['2-3', '3-2'] as const;

@@ -1,4 +1,4 @@
-import { ARRANGE_ROWS } from './arrange-options';
+import { ARRANGE_FORM, ARRANGE_ROWS } from './arrange-options';
 import { arrangeCommand, checkCommand, explainCommand, exportCommand } from './chart-commands';
 import { type CommandLine, type OptionRow, readCommandLine } from './command-line';
 import { alignmentCommand, chordCommand, claveCommand } from './music-commands';
@@ -13,8 +13,6 @@ interface Command {
 }
 
 const value = (name: string): OptionRow => ({ name, takes: 'value' });
-const ARRANGE_FORM =
-  '[--clave 2-3|3-2] [--kind son|rumba|bembe] [--level 1..6] [--device NAME]… [--hands NAME] [--colour plain|jazz] [--style NAME] [--seed N] [--transpose N] [--vamp N] [--open] [--pickup]';
 
 const COMMANDS: readonly Command[] = [
   { name: 'arrange', form: `CHART ${ARRANGE_FORM} --format json|grid`, options: [...ARRANGE_ROWS, value('format')], run: arrangeCommand },

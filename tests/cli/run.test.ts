@@ -61,6 +61,18 @@ describe('bad use', () => {
     ['arrange ferry --seed -1', '--seed must be a whole number from 0 to 2147483647, got "-1"'],
     ['arrange ferry --transpose 25', '--transpose must be a whole number from -24 to 24, got "25"'],
     ['arrange ferry --vamp 0', '--vamp must be a whole number from 1 to 64, got "0"'],
+    ['arrange ferry --stretch twelfth', '--stretch must be less-than-an-octave, octave, ninth or tenth, got "twelfth"'],
+    ['arrange ferry --keys 60', '--keys must be 49, 61, 76 or 88, got "60"'],
+    [
+      'arrange ferry --cells B2+A4',
+      '--cells must be a cell for the 2-side (A1, A3, A4, A5 or A6), a plus and a cell for the 3-side (B1, B2, B3, B4, B5, B6 or B7), got "B2+A4"',
+    ],
+    ['arrange ferry --cells A1+B3', '--cells "A1+B3": with A1 go B1, B2, B4, B5, B6 or B7'],
+    ['arrange ferry --kind rumba --cells A4+B2', '--cells A4+B2 does not go with rumba clave; with A4 go B1, B4 or B7'],
+    ['arrange ferry --figure x.xx.x.x.x.xx.x', '--figure must be two bars of 8 steps'],
+    ['arrange ferry --crossed=yes', '--crossed takes no value'],
+    ['arrange ferry --solo loud', '--solo must be example or scaffold, got "loud"'],
+    ['arrange ferry --percussion cascara,spoons', '--percussion must be by-style, none, or of cascara, mambo-bell'],
     ['arrange ferry --format xml', '--format must be json or grid, got "xml"'],
     ['arrange -- --level', 'cannot read --level'],
     ['explain ferry', 'explain needs --bar N'],
@@ -202,6 +214,38 @@ describe('arrange, explain and export', () => {
       closed: false,
     });
     expect(score.parts.leftHand).toEqual([]);
+  });
+
+  it('writes a figure of the player in the direction that is asked for', () => {
+    const rhythm = (line: string) => [...new Set(JSON.parse(at(line).out).parts.rightHand.map(({ tick }: { tick: number }) => tick))];
+    const first = (ticks: unknown[]) => ticks.filter((tick) => Number(tick) < 3840).map((tick) => Number(tick) / 240);
+    const figure = '--hands right --figure=x..x..x..x..x...';
+    expect(first(rhythm(`arrange ferry ${figure}`))).toEqual([0, 3, 6, 9, 12]);
+    expect(first(rhythm(`arrange ferry ${figure} --clave 3-2`))).toEqual([0, 3, 6, 9, 12]);
+  });
+
+  it('keeps to the stretch, the keys, the percussion and the exercise that are asked for', () => {
+    const score = JSON.parse(
+      at('arrange ferry --stretch less-than-an-octave --keys 61 --percussion mambo-bell,conga-one-drum --crossed').out,
+    );
+    // The player of the mambo bell strikes the hits of bar 8 on the timbales.
+    expect(Object.keys(score.parts.percussion)).toEqual(['mambo bell', 'timbales', 'conga']);
+    expect(score.alignment.verdict).toBe('crossed');
+    // 61 keys run from C2 to C7 (MIDI 36 to 96): common practice, no source.
+    const midi = [...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke: { midi: number[] }) => stroke.midi);
+    expect(Math.min(...midi)).toBeGreaterThanOrEqual(36);
+    expect(Math.max(...midi)).toBeLessThanOrEqual(96);
+    for (const { midi: hand } of score.parts.rightHand) expect(hand.at(-1) - hand[0]).toBeLessThan(12);
+  });
+
+  it('plays cells chosen by hand, a solo, and levels by section without --level', () => {
+    const onsets = (line: string) => at(line).out;
+    expect(onsets('arrange ferry --cells A4+B2')).not.toBe(onsets('arrange ferry'));
+    expect(onsets('arrange ferry --solo example')).not.toBe(onsets('arrange ferry --solo scaffold'));
+    const roles = `${FERRY}\n[Coro, role: coro]\n| Em7 | A7 | D6 | B7b9 ||\n[Mambo, role: mambo]\n| Em7 | A7 | D6 | B7b9 ||\n`;
+    const levels = (line: string) => JSON.parse(at(line, { roles }).out).bars.map(({ level }: { level: number }) => level);
+    expect(new Set(levels('arrange roles')).size).toBeGreaterThan(1);
+    expect(new Set(levels('arrange roles --level 3'))).toEqual(new Set([3]));
   });
 
   it('gives the same text for the same line, byte for byte', () => {
