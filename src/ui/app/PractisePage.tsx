@@ -7,6 +7,7 @@ import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
 import { QuickLine } from './QuickLine';
 import { Shield } from './Shield';
+import { useMediaQuery } from './use-media-query';
 import { useWhy } from './use-why';
 
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
@@ -27,6 +28,8 @@ export function PractisePage() {
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const startBar = usePlaying((state) => state.startBar);
   const vamp = usePlaying((state) => state.vamp);
+  // Rows for the percussion only where the whole next card still fits under them.
+  const tall = useMediaQuery('(min-height: 1000px)');
   const crossed = useDesk((state) => state.settings.crossed);
   const solo = useDesk((state) => state.settings.solo);
   const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
@@ -67,7 +70,7 @@ export function PractisePage() {
         cursorBar={startBar}
         loop={loop}
         silent={silent}
-        showPercussion={!balance.percussion.muted}
+        showPercussion={tall && !balance.percussion.muted}
         vamp={vamp}
         banner={crossed ? BANNERS.crossed : solo ? BANNERS[solo] : null}
         why={why}

@@ -31,6 +31,9 @@ export function MoreSheet(props: {
           </section>
           <TempoGroup />
           <LoopGroup />
+          <ClaveGroup />
+          <KeyGroup />
+          <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
         </div>
         <div>
           <FigureGroup />
@@ -40,11 +43,6 @@ export function MoreSheet(props: {
           <HandsGroup />
           <BandGroup />
           <ExerciseGroup />
-        </div>
-        <div>
-          <ClaveGroup />
-          <KeyGroup />
-          <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
         </div>
       </div>
       <p className="caution-line">{SCREEN.caution}</p>
