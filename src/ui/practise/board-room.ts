@@ -55,11 +55,13 @@ export function boardRoom(size: BoardSize, strip: boolean, wishes: RoomWishes = 
     const room = sharedOut(size, strip, wishes, many);
     if (room.fits && room.enlarged >= Math.min(1, bare.enlarged) && room.stripInView >= bare.stripInView) return room;
   }
+  // Less at once rather than smaller: of the few, as many as leave the type its size.
+  let best: Shared | null = null;
   for (let few = Math.min(rows, fewRows); few > 0; few--) {
     const room = sharedOut(size, strip, wishes, few);
-    if (room.fits) return room;
+    if (room.fits && room.enlarged > (best?.enlarged ?? 0)) best = room;
   }
-  return bare;
+  return best ?? bare;
 }
 
 /** A way to share the height: whether everything before the strip is in view, and whether the strip is (1) or follows below (0). */
