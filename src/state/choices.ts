@@ -1,6 +1,9 @@
+import { readFigure } from '../music/chart/read-values';
 import { pairsFor } from '../music/montuno/patterns';
+import { PATTERN_IDS, type PatternId, percussionPattern } from '../music/percussion/patterns';
 import { STYLES } from '../music/styles/styles';
-import type { Settings } from './settings';
+import { type Direction, failed, ok, type Result } from '../vocabulary';
+import type { OwnFigure, Settings } from './settings';
 
 /** A style that can be chosen, with what is known about it. */
 export interface StyleChoice {
@@ -36,3 +39,25 @@ export const pairChoices = (kind: Settings['kind']): readonly PairChoice[] =>
     what: `${two.name}, ${three.name}`,
     cells: { two: two.id, three: three.id } as NonNullable<Settings['cells']>,
   }));
+
+/** The id of a percussion pattern. */
+export type PercussionName = PatternId;
+
+/** A percussion pattern that can be chosen. */
+export interface PercussionOffer {
+  readonly id: PercussionName;
+  readonly name: string;
+  readonly evidence: string;
+}
+
+/** The percussion patterns of a meter, in the order of a score; fills are left to the sections. */
+export const percussionChoices = (meter: '4/4' | '6/8'): readonly PercussionOffer[] =>
+  PATTERN_IDS.map(percussionPattern)
+    .filter(({ cycle, fill }) => cycle === (meter === '6/8' ? 12 : 16) && fill === null)
+    .map(({ id, name, evidence }) => ({ id, name, evidence }));
+
+/** A typed rhythm of two bars as a figure, or what was expected in its place. Example: `ownFigureOf('x.xx.x.x .x.xx.x.', '2-3')`. */
+export function ownFigureOf(text: string, direction: Direction): Result<OwnFigure, string> {
+  const read = readFigure('4/4')(text);
+  return read.ok ? ok({ text: read.value, direction }) : failed(...read.faults.map(({ expected }) => expected));
+}

@@ -1,11 +1,12 @@
 import type { Chart, ChartFault } from '../music/chart/chart';
+import { pairsFor } from '../music/montuno/patterns';
 import type { ArrangeOptions, Score } from '../music/score';
 import { feelNamed } from '../performance/feel';
 import type { PerformOptions } from '../performance/perform';
 import type { Performance } from '../performance/performance';
 import type { Result } from '../vocabulary';
 import { fitLoop } from './loop';
-import type { Loop, Settings } from './settings';
+import type { CellPair, Loop, Settings } from './settings';
 
 /** The pure stages that the pipeline joins: the real ones in the page, small ones in tests. */
 export interface Stages {
@@ -99,11 +100,16 @@ function optionsOf(settings: Arranging, closed: boolean, range: Loop | null): Ar
     closed,
     ...(level === 'by section' ? {} : { level }),
     ...(style === null ? {} : { style }),
-    ...(cells === null ? {} : { cells }),
+    ...(cells !== null && goTogether(cells, kind) ? { cells } : {}),
     ...(ownFigure === null ? {} : { figure: ownFigure }),
     ...(solo === null ? {} : { solo }),
     ...(range === null ? {} : { range }),
   };
+}
+
+/** Cells chosen by hand are played only with a clave that they go with. */
+function goTogether(cells: CellPair, kind: Settings['kind']): boolean {
+  return pairsFor(kind).some(({ two, three }) => two.id === cells.two && three.id === cells.three);
 }
 
 /** Joins the stages; each remembers its last result and is run again only when one of its inputs is another value. */

@@ -3,6 +3,7 @@ import { FEELS } from '../../state/settings';
 import { FIGURE_SCREEN, styleFacts } from '../../words/figure-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
+import { PercussionChoice } from './PercussionChoice';
 import { Picker } from './Picker';
 
 const CHARTED = '';
@@ -10,7 +11,7 @@ const CHARTED = '';
 /** The band: style, percussion, feel. */
 export function BandGroup() {
   const run = useRun();
-  const { style, percussion, feel } = useDesk((state) => state.settings);
+  const { style, feel } = useDesk((state) => state.settings);
   const charted = useDesk((state) => state.music?.chart.style ?? '');
   const facts = STYLE_CHOICES.find(({ name }) => name === (style ?? charted));
   return (
@@ -26,12 +27,7 @@ export function BandGroup() {
         onChoose={(value) => run({ kind: 'set', settings: { style: value === CHARTED ? null : value } })}
       />
       {facts && <p className="caption">{styleFacts(facts)}</p>}
-      <Choice
-        name={FIGURE_SCREEN.percussion}
-        value={typeof percussion === 'string' ? percussion : 'by style'}
-        options={(['by style', 'none'] as const).map((value) => ({ value, label: FIGURE_SCREEN.percussions[value] }))}
-        onChoose={(value) => run({ kind: 'set', settings: { percussion: value } })}
-      />
+      <PercussionChoice />
       <Choice
         name={FIGURE_SCREEN.feel}
         value={feel}

@@ -1,13 +1,13 @@
 import { alignmentSentence } from '../../words/alignment-sentence';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { noticeSentence } from '../../words/notice';
-import { useDesk, useRun } from '../app/desk-context';
+import { useDesk } from '../app/desk-context';
+import { EditTools } from './EditTools';
+import { OwnFigureField } from './OwnFigureField';
 
 /** What the figure states against the clave and why, and what else is worth knowing about chart and figure. */
 export function StatesGroup() {
-  const run = useRun();
   const score = useDesk((state) => state.music?.score ?? null);
-  const own = useDesk((state) => state.settings.ownFigure !== null);
   if (!score) return null;
   const notices = [...new Set(score.notices.map((notice) => noticeSentence(notice)))];
   return (
@@ -17,14 +17,8 @@ export function StatesGroup() {
         <strong>{score.alignment.verdict}</strong> {alignmentSentence(score.alignment)}
       </p>
       <p className="caption">{FIGURE_SCREEN.scope}</p>
-      {own && (
-        <p>
-          {FIGURE_SCREEN.own}{' '}
-          <button type="button" className="key" onClick={() => run({ kind: 'set', settings: { ownFigure: null } })}>
-            {FIGURE_SCREEN.ownOff}
-          </button>
-        </p>
-      )}
+      <OwnFigureField />
+      <EditTools />
       {notices.length > 0 && (
         <>
           <h3>{FIGURE_SCREEN.notices}</h3>

@@ -1,0 +1,24 @@
+import type { Direction } from '../vocabulary';
+
+/** What the field for a rhythm of the player's own says. */
+export const OWN_FIGURE_SCREEN = {
+  name: (direction: Direction): string => `Your own rhythm, two bars in ${direction}: x strikes, . rests`,
+  play: 'Play it',
+  off: 'Back to the level’s figure',
+  expected: (expected: string): string => `Expected ${expected}.`,
+} as const;
+
+/** What the changes made by hand say. */
+export const EDIT_SCREEN = {
+  name: 'Changes by hand',
+  count: (changes: number): string => (changes === 1 ? '1 change by hand' : `${changes} changes by hand`),
+  undo: 'Undo',
+  redo: 'Redo',
+  reset: 'Take all back',
+} as const;
+
+/** What the choice of percussion says. */
+export const PERCUSSION_SCREEN = {
+  chosen: 'chosen',
+  name: 'What plays',
+} as const;
