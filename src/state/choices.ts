@@ -11,6 +11,8 @@ export interface StyleChoice {
   /** Usual tempo in half notes a minute. */
   readonly from: number;
   readonly to: number;
+  /** Where one starts. */
+  readonly usual: number;
   readonly onClave: boolean;
   readonly evidence: string;
 }
@@ -20,6 +22,7 @@ export const STYLE_CHOICES: readonly StyleChoice[] = STYLES.map(({ name, tempo, 
   name,
   from: tempo.from,
   to: tempo.to,
+  usual: tempo.usual,
   onClave,
   evidence,
 }));

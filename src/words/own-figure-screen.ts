@@ -5,8 +5,11 @@ export const OWN_FIGURE_SCREEN = {
   name: (direction: Direction): string => `Your own rhythm, two bars in ${direction}: x strikes, . rests`,
   play: 'Play it',
   off: 'Back to the level’s figure',
-  expected: (expected: string): string => `Expected ${expected}.`,
+  expected: (expected: string): string => `Expected ${expected}`,
 } as const;
+
+/** When a change is heard, said once for the whole sheet. */
+export const HEARD_FROM = 'What you change here while the music plays is heard from the next cycle on.';
 
 /** What the changes made by hand say. */
 export const EDIT_SCREEN = {
@@ -22,3 +25,7 @@ export const PERCUSSION_SCREEN = {
   chosen: 'chosen',
   name: 'What plays',
 } as const;
+
+/** The button that makes a style's usual tempo the goal. */
+export const usualTempoWords = (tempo: number, unit: 'half' | 'quarter'): string =>
+  `Its usual tempo as the goal: ${tempo} ${unit === 'half' ? 'half' : 'quarter'} notes`;

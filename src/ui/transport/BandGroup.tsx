@@ -1,6 +1,9 @@
 import { STYLE_CHOICES } from '../../state/choices';
 import { FEELS } from '../../state/settings';
+import { halfNotesPerMinute } from '../../vocabulary';
 import { FIGURE_SCREEN, styleFacts } from '../../words/figure-screen';
+import { usualTempoWords } from '../../words/own-figure-screen';
+import { tempoNumber } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 import { PercussionChoice } from './PercussionChoice';
@@ -12,6 +15,7 @@ const CHARTED = '';
 export function BandGroup() {
   const run = useRun();
   const { style, feel } = useDesk((state) => state.settings);
+  const unit = useDesk((state) => state.preferences.tempoUnit);
   const charted = useDesk((state) => state.music?.chart.style ?? '');
   const facts = STYLE_CHOICES.find(({ name }) => name === (style ?? charted));
   return (
@@ -27,6 +31,15 @@ export function BandGroup() {
         onChoose={(value) => run({ kind: 'set', settings: { style: value === CHARTED ? null : value } })}
       />
       {facts && <p className="caption">{styleFacts(facts)}</p>}
+      {facts && style !== null && (
+        <button
+          type="button"
+          className="key"
+          onClick={() => run({ kind: 'set', settings: { goalTempo: halfNotesPerMinute(facts.usual) } })}
+        >
+          {usualTempoWords(tempoNumber(facts.usual, unit), unit)}
+        </button>
+      )}
       <PercussionChoice />
       <Choice
         name={FIGURE_SCREEN.feel}

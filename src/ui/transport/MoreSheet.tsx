@@ -1,3 +1,4 @@
+import { HEARD_FROM } from '../../words/own-figure-screen';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { usePanel } from '../app/use-panel';
@@ -45,6 +46,7 @@ export function MoreSheet(props: {
           <ExerciseGroup />
         </div>
       </div>
+      <p className="caution-line">{HEARD_FROM}</p>
       <p className="caution-line">{SCREEN.caution}</p>
     </section>
   );

@@ -14,7 +14,7 @@ export function StatesGroup() {
     <section className="group" aria-label={FIGURE_SCREEN.direction}>
       <h3>{FIGURE_SCREEN.direction}</h3>
       <p>
-        <strong>{score.alignment.verdict}</strong> {alignmentSentence(score.alignment)}
+        <strong>{score.alignment.verdict}.</strong> {alignmentSentence(score.alignment)}
       </p>
       <p className="caption">{FIGURE_SCREEN.scope}</p>
       <OwnFigureField />
