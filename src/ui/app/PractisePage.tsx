@@ -1,8 +1,9 @@
-import { lazy, Suspense, useCallback, useMemo } from 'react';
+import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
 import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
-import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { BANNERS } from '../../words/banners';
 import { SCREEN } from '../../words/screen';
+import type { SelectedCell } from '../practise/board-props';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
 import { QuickLine } from './QuickLine';
@@ -10,13 +11,11 @@ import { Shield } from './Shield';
 import { useMediaQuery } from './use-media-query';
 import { useWhy } from './use-why';
 
+const StrokeEditing = lazy(() => import('./StrokeEditing').then((module) => ({ default: module.StrokeEditing })));
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
 
-const BANNERS = {
-  crossed: FIGURE_SCREEN.crossedBanner,
-  example: FIGURE_SCREEN.soloBanner,
-  scaffold: FIGURE_SCREEN.scaffoldBanner,
-} as const;
+/** An empty cell is a place for a new stroke; `onSelect` has it already. */
+const ignore = (): void => undefined;
 
 /** The Practise place: title and quick line, and the board with the cycle that sounds. Drawn again when the music or the start changes, not as it plays. */
 export function PractisePage() {
@@ -27,6 +26,7 @@ export function PractisePage() {
   const balance = useDesk((state) => state.settings.balance);
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const startBar = usePlaying((state) => state.startBar);
+  const [place, setPlace] = useState<SelectedCell | null>(null);
   const vamp = usePlaying((state) => state.vamp);
   // Rows for the percussion only where the whole next card still fits under them.
   const tall = useMediaQuery('(min-height: 1000px)');
@@ -77,6 +77,8 @@ export function PractisePage() {
         onStartAt={startAt}
         onStroke={sound}
         onLoop={loopBars}
+        onSelect={setPlace}
+        onEmptyCell={ignore}
         {...(view === 'staff' ? { staff } : {})}
       >
         <div className="tune">
@@ -84,6 +86,9 @@ export function PractisePage() {
           <QuickLine />
         </div>
       </PractiseBoard>
+      <Suspense fallback={null}>
+        {place && !playing && view === 'grid' && <StrokeEditing place={place} onClose={() => setPlace(null)} />}
+      </Suspense>
     </Shield>
   );
 }

@@ -10,6 +10,7 @@ import { HandSwitches } from './HandSwitches';
 import { HandsGroup } from './HandsGroup';
 import { KeyGroup } from './KeyGroup';
 import { LoopGroup } from './LoopGroup';
+import { RhythmPadGroup } from './RhythmPadGroup';
 import { StatesGroup } from './StatesGroup';
 import { TempoGroup } from './TempoGroup';
 import { ViewGroup } from './ViewGroup';
@@ -44,6 +45,7 @@ export function MoreSheet(props: {
           <HandsGroup />
           <BandGroup />
           <ExerciseGroup />
+          <RhythmPadGroup />
         </div>
       </div>
       <p className="caution-line">{HEARD_FROM}</p>
