@@ -1,5 +1,4 @@
 import type { PartName, Performance } from '../performance/performance';
-import type { VampState } from '../performance/vamps';
 import type { HalfNotesPerMinute } from '../vocabulary';
 
 /** What the state asks of the world outside. Each port has a real side (audio, device) and a recorder for tests. */
@@ -29,14 +28,6 @@ export interface Heard {
   readonly countIn: number | null;
   /** The performance that sounds; after a live change it is the new one only from the cycle where the change lands. */
   readonly performance: Performance;
-}
-
-/** The open vamp that is heard. */
-export interface SoundingVamp {
-  readonly fromTick: number;
-  /** Exclusive. */
-  readonly toTick: number;
-  readonly state: VampState;
 }
 
 /** What to play, and from where. */
@@ -71,13 +62,6 @@ export interface Player {
    * on its way yet; both performances must hold the tick. Returns the tick, or null when it is too late or too far.
    */
   changeAt(performance: Performance, atTick: number, withinTicks: number): number | null;
-  /**
-   * Asks to leave the open vamp that is heard. Returns what happens then: it is left at the end of this round (`leaving`) or, when the
-   * strokes that lead on are already on their way, after one more; null when no vamp is heard.
-   */
-  cue(): Exclude<VampState, 'holding'> | null;
-  /** The open vamp that is heard and what it does, or null; read once a frame. */
-  vamp(): SoundingVamp | null;
   /** Takes effect on the next sound that is not yet on its way. */
   setTempo(tempo: HalfNotesPerMinute): void;
   setMix(mix: Mix): void;
