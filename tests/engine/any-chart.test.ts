@@ -11,8 +11,8 @@ describe('any chart that can be read can be arranged', () => {
     fc.assert(
       fc.property(
         chartText,
-        fc.constantFrom(1, 2, 3, 4),
-        fc.constantFrom('double', 'wide', 'tenths', 'tumbao', 'right', 'left'),
+        fc.constantFrom(1, 2, 3, 4, 5, 6),
+        fc.constantFrom('double', 'wide', 'tenths', 'contrary', 'tumbao', 'right', 'left'),
         fc.boolean(),
         fc.integer({ min: 0, max: 3 }),
         (text, level, hands, closed, seed) => {
