@@ -6,8 +6,9 @@ export const PAD_WORDS = {
   title: 'A rhythm of your own',
   hint: 'Touch a step to go through rest, stroke, octave, inner notes, chord and approach.',
   text: 'As text',
-  badText: 'Two bars of 8 steps are needed, x for a stroke and . for a rest, such as x.xx.x.x .x.xx.x.',
-  found: (steps: number): string => `found ${steps} steps`,
+  badText: 'Two bars of 8 steps are needed, x for a stroke (or o, i, c, a for its role) and . for a rest, such as x.xx.x.x .x.xx.x.',
+  found: (fault: { readonly column: number; readonly letter: string } | { readonly steps: number }): string =>
+    'steps' in fault ? `found ${fault.steps} steps` : `“${fault.letter}” at column ${fault.column} means nothing here`,
   tap: 'Tap it in',
   tapHint: 'At the tempo that is set; the first tap is 1.',
   tapsDone: 'Take these taps',

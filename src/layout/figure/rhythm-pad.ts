@@ -22,6 +22,24 @@ export function padFrom(text: string): Pad | null {
   return letters.length === 16 && known.length === 16 ? known : null;
 }
 
+/** Why a text is no pad: the first letter that means nothing with its place from 1, else how many steps were found; null when it is one. */
+export function padFault(text: string): { readonly column: number; readonly letter: string } | { readonly steps: number } | null {
+  if (padFrom(text)) return null;
+  const letters = [...text];
+  const at = letters.findIndex((letter) => !/[\s|]/.test(letter) && !PAD_ROLES.some((role) => role === letter.toLowerCase()));
+  const letter = letters[at];
+  return letter === undefined ? { steps: text.replace(/[\s|]+/g, '').length } : { column: at + 1, letter };
+}
+
+/** A longer silence than this between taps begins a new rhythm, in milliseconds. */
+const TAP_GAP_MS = 3000;
+
+/** The taps with one more; a long pause begins anew. */
+export function withTap(taps: readonly number[], at: number): readonly number[] {
+  const last = taps.at(-1);
+  return last !== undefined && at > last && at - last <= TAP_GAP_MS ? [...taps, at] : [at];
+}
+
 /** The pad after a touch: the next thing the cell may hold. */
 export function touched(pad: Pad, step: number): Pad {
   const next = PAD_ROLES[(PAD_ROLES.indexOf(pad[step] ?? '.') + 1) % PAD_ROLES.length] ?? '.';

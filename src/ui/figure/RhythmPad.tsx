@@ -1,5 +1,16 @@
 import { useState } from 'react';
-import { EMPTY_PAD, exchanged, type Pad, padAlignment, padFrom, padOfTaps, padText, touched } from '../../layout/figure/rhythm-pad';
+import {
+  EMPTY_PAD,
+  exchanged,
+  type Pad,
+  padAlignment,
+  padFault,
+  padFrom,
+  padOfTaps,
+  padText,
+  touched,
+  withTap,
+} from '../../layout/figure/rhythm-pad';
 import type { Clave, Direction } from '../../vocabulary';
 import { alignmentSentence } from '../../words/alignment-sentence';
 import { PAD_WORDS } from '../../words/rhythm-pad';
@@ -18,7 +29,8 @@ export function RhythmPad(props: {
   const [pad, setPad] = useState<Pad>(EMPTY_PAD);
   const [typed, setTyped] = useState<string | null>(null);
   const [taps, setTaps] = useState<readonly number[]>([]);
-  const bad = typed !== null && padFrom(typed) === null ? typed.replace(/[\s|]+/g, '').length : null;
+  const bad = typed === null ? null : padFault(typed);
+  const tap = (at: number): void => setTaps(withTap(taps, at));
   const draw = (next: Pad): void => {
     setPad(next);
     setTyped(null);
@@ -26,7 +38,8 @@ export function RhythmPad(props: {
   };
   const found = padAlignment(pad, clave);
   const turned = padAlignment(exchanged(pad), clave);
-  const empty = pad.every((role) => role === '.');
+  // A text that cannot be read has no verdict and is not played, whatever stood there before.
+  const silent = bad !== null || pad.every((role) => role === '.');
   return (
     <section className="group rhythm-pad" aria-label={PAD_WORDS.title}>
       <h3>{PAD_WORDS.title}</h3>
@@ -53,8 +66,13 @@ export function RhythmPad(props: {
           type="button"
           className="key"
           title={PAD_WORDS.tapHint}
-          onPointerDown={(event) => setTaps([...taps, event.timeStamp])}
-          onKeyDown={(event) => event.key === 'Enter' && setTaps([...taps, event.timeStamp])}
+          onPointerDown={(event) => tap(event.timeStamp)}
+          onKeyDown={(event) => {
+            if (event.repeat || (event.key !== 'Enter' && event.key !== ' ')) return;
+            // Taken here, so that Space neither presses the button again nor stops the music.
+            event.preventDefault();
+            tap(event.timeStamp);
+          }}
         >
           {PAD_WORDS.tap}
         </button>
@@ -73,7 +91,7 @@ export function RhythmPad(props: {
           {PAD_WORDS.clear}
         </button>
       </div>
-      {!empty && (
+      {!silent && (
         <div aria-live="polite">
           <p>
             <strong>{found.verdict}</strong> {alignmentSentence(found)}

@@ -4,11 +4,13 @@ import {
   EMPTY_PAD,
   exchanged,
   padAlignment,
+  padFault,
   padFrom,
   padOfTaps,
   padText,
   playingPad,
   touched,
+  withTap,
 } from '../../../src/layout/figure/rhythm-pad';
 import { arrange } from '../../../src/music/score';
 import { chartOf } from '../../engine/progressions';
@@ -21,6 +23,17 @@ describe('the pad for rhythms', () => {
     expect(padText(pad('x.xx.x.x .x.xx.x.'))).toBe('x.xx.x.x .x.xx.x.');
     expect(padFrom('x.xx.x.x .x.xx.x')).toBeNull();
     expect(padFrom('x.xx.x.x .x.xx.xz')).toBeNull();
+  });
+
+  it('says which letter means nothing and where, or how many steps it found', () => {
+    expect(padFault('q.xx.x.x .x.x.x.x')).toEqual({ column: 1, letter: 'q' });
+    expect(padFault('x.xx.x.x .x.x.x.z')).toEqual({ column: 17, letter: 'z' });
+    expect(padFault('x.xx.x.x .x.xx.x')).toEqual({ steps: 15 });
+    expect(padFault('x.xx.x.x .x.xx.x.')).toBeNull();
+  });
+
+  it('begins a new rhythm after a long pause between taps', () => {
+    expect([0, 240, 720, 33_600, 33_840].reduce<readonly number[]>(withTap, [])).toEqual([33_600, 33_840]);
   });
 
   it('goes through what a cell may hold and comes back to a rest', () => {

@@ -33,6 +33,30 @@ describe('The pad for rhythms', () => {
   });
 });
 
+describe('The pad while its text is faulty', () => {
+  it('names the letter and its column, and offers nothing to play', async () => {
+    const user = userEvent.setup();
+    render(<RhythmPad clave={SON} stepMillis={250} playing={() => null} onUse={() => undefined} />);
+    const text = screen.getByLabelText('As text');
+    await user.clear(text);
+    await user.type(text, 'x.xx.x.x .x.x.x.x');
+    expect(screen.getByRole('button', { name: 'Play it through the chart' })).toBeTruthy();
+    await user.clear(text);
+    await user.type(text, 'q.xx.x.x .x.x.x.x');
+    expect(screen.getByRole('alert').textContent).toContain('“q” at column 1');
+    expect(screen.queryByRole('button', { name: 'Play it through the chart' })).toBeNull();
+  });
+
+  it('takes Space and Enter as taps', async () => {
+    const user = userEvent.setup();
+    render(<RhythmPad clave={SON} stepMillis={250} playing={() => null} onUse={() => undefined} />);
+    screen.getByRole('button', { name: 'Tap it in' }).focus();
+    await user.keyboard(' ');
+    await user.keyboard('{Enter}');
+    expect(screen.getByRole('button', { name: 'Take these taps (2)' })).toBeTruthy();
+  });
+});
+
 describe('The editor of strokes', () => {
   it('puts a stroke where there is none, and offers undo only when there is something to undo', async () => {
     const user = userEvent.setup();
