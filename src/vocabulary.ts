@@ -7,6 +7,8 @@
 export const TICKS_PER_QUARTER = 480;
 /** Ticks in a step, the eighth note on which clave, montuno and bass are written. */
 export const TICKS_PER_STEP = 240;
+/** The furthest that a stroke looks ahead in the harmony, in ticks: the bass on beat 4 takes the next root (`Stroke.leadTicks`). */
+export const LONGEST_LEAD_TICKS = 480;
 
 declare const unit: unique symbol;
 type Unit<Name extends string> = number & { readonly [unit]: Name };

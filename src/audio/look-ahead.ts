@@ -1,8 +1,9 @@
-import { changeProgramme, changeProgrammeAt } from '../performance/live-change';
+import { changeProgramme } from '../performance/live-change';
 import type { Performance, PerformedEvent } from '../performance/performance';
 import { firstPlayTick, forgetSpansBefore, lastPlayTick, programmeAt, soundsIn, startProgramme } from '../performance/programme';
 import { forgetBefore, nearestTick, secondsAt, steadyTempo, tickAt, withTempo } from '../performance/tempo';
-import type { Heard, PlayRequest } from '../state/ports';
+import { decideUntil, landingOf, NO_WISHES, type VampState, vampAt } from '../performance/vamps';
+import type { Heard, PlayRequest, SoundingVamp } from '../state/ports';
 import type { AudioSeconds, HalfNotesPerMinute } from '../vocabulary';
 import { audioSeconds, songSeconds } from '../vocabulary';
 
@@ -30,12 +31,16 @@ export interface LookAhead {
   advance(until: AudioSeconds): readonly ScheduledSound[];
   /** As `Player.change`. */
   change(performance: Performance): number | null;
-  /** As `Player.changeAt`. */
-  changeAt(performance: Performance, atTick: number, withinTicks: number): number | null;
+  /** Asks to leave the open vamp that is heard at a moment of the audio clock; as `Player.cue`. */
+  cueAt(at: AudioSeconds): Exclude<VampState, 'holding'> | null;
+  /** As `Player.vamp`, at a moment of the audio clock. */
+  vampAt(at: AudioSeconds): SoundingVamp | null;
   /** From the first tick that has not been handed over. */
   setTempo(tempo: HalfNotesPerMinute): void;
   /** What is heard at a moment of the audio clock. */
   heardAt(at: AudioSeconds): Heard;
+  /** What is heard at a moment of the audio clock, or the form that it is an open vamp of. */
+  formAt(at: AudioSeconds): Performance;
   /** When everything is over, or null while the music goes round. */
   endsAt(): AudioSeconds | null;
 }
@@ -46,15 +51,26 @@ const MEMORY_SECONDS = 5;
 /** Begins `request` so that its first tick (of the count-in, if there is one) falls at `firstAt`. */
 export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): LookAhead {
   let programme = startProgramme(request.performance, request.fromTick, request.countInBars);
+  let wishes = NO_WISHES;
   let handedTo = firstPlayTick(programme);
   let tempo = steadyTempo(request.tempo, handedTo);
   const momentOf = (playTick: number) => audioSeconds(firstAt + secondsAt(tempo, playTick));
   const songTime = (at: AudioSeconds) => songSeconds(at - firstAt);
 
+  const heardTick = (at: AudioSeconds): number => {
+    const playTick = Math.max(firstPlayTick(programme), tickAt(tempo, songTime(at)));
+    return Math.min(playTick, lastPlayTick(programme) ?? playTick);
+  };
+  const vampHeard = (at: AudioSeconds): SoundingVamp | null => {
+    const found = vampAt({ programme, wishes }, heardTick(at), handedTo);
+    return found && { fromTick: found.vamp.fromTick, toTick: found.vamp.toTick, state: found.state };
+  };
+
   return {
     advance(until) {
       const to = nearestTick(tempo, songTime(until));
       if (to <= handedTo) return [];
+      ({ programme, wishes } = decideUntil({ programme, wishes }, handedTo, to));
       const sounds = soundsIn(programme, handedTo, to).map(({ key, playTick, event, pass, countIn }) => {
         const at = momentOf(playTick);
         return { key, at, seconds: momentOf(playTick + event.soundingTicks) - at, event, pass, countIn };
@@ -68,22 +84,26 @@ export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): Loo
     change(performance) {
       const landing = changeProgramme(programme, performance, handedTo);
       if (landing === null) return null;
-      programme = landing.programme;
-      return landing.tick;
+      // Before anything has sounded the new music is there at once; else it waits for its cycle.
+      if (landing.programme.spans.length === 1) {
+        programme = landing.programme;
+        return landing.tick;
+      }
+      wishes = { ...wishes, change: performance };
+      return landingOf({ programme, wishes }, handedTo);
     },
-    changeAt(performance, atTick, withinTicks) {
-      const landing = changeProgrammeAt(programme, performance, atTick, handedTo, withinTicks);
-      if (landing === null) return null;
-      programme = landing.programme;
-      return landing.tick;
+    cueAt(at) {
+      if (vampHeard(at)?.state === 'holding') wishes = { ...wishes, cued: true };
+      const state = vampHeard(at)?.state ?? null;
+      return state === 'holding' ? null : state;
     },
+    vampAt: vampHeard,
     setTempo(next) {
       tempo = withTempo(tempo, handedTo, next);
     },
-    heardAt(at) {
-      const playTick = Math.max(firstPlayTick(programme), tickAt(tempo, songTime(at)));
-      const end = lastPlayTick(programme);
-      return programmeAt(programme, end === null ? playTick : Math.min(playTick, end));
+    heardAt: (at) => programmeAt(programme, heardTick(at)),
+    formAt(at) {
+      return programmeAt(programme, heardTick(at)).form;
     },
     endsAt() {
       const end = lastPlayTick(programme);

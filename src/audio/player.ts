@@ -1,5 +1,5 @@
 import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../state/ports';
-import { audioSeconds } from '../vocabulary';
+import { type AudioSeconds, audioSeconds } from '../vocabulary';
 import { createAudioDevice } from './audio-device';
 import { createBanks } from './banks';
 import type { Desk, DeskSound } from './desk';
@@ -127,8 +127,16 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
     announce();
   };
 
+  /** What the look-ahead says about the moment that is heard now, or null when nothing plays. */
+  const atHeard = <Answer>(ask: (look: LookAhead, at: AudioSeconds) => Answer): Answer | null => {
+    const context = device.context();
+    const look = session?.look ?? null;
+    return look === null || context === null ? null : ask(look, heardTime(readClock(context)));
+  };
+
   const restartAfterReplacement = (): void => {
     const heard = player.heard();
+    const form = atHeard((look, at) => look.formAt(at));
     desk = null;
     deskLoading = null;
     if (session !== null) {
@@ -136,7 +144,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       const bar = heard?.performance.bars.findLast(({ tick }) => tick <= heard.tick);
       const from = bar?.tick ?? request.fromTick;
       session = {
-        request: { ...request, performance: heard?.performance ?? request.performance, fromTick: from, countInBars: 0 },
+        request: { ...request, performance: form ?? request.performance, fromTick: from, countInBars: 0 },
         pressedAt: performance.now(),
         look: null,
       };
@@ -192,11 +200,8 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       session.request = { ...request, performance: music, fromTick };
       return fromTick;
     },
-    changeAt(music, atTick, withinTicks) {
-      const landing = session?.look?.changeAt(music, atTick, withinTicks) ?? null;
-      if (landing !== null && session !== null) session.request = { ...session.request, performance: music };
-      return landing;
-    },
+    cue: () => atHeard((look, at) => look.cueAt(at)),
+    vamp: () => atHeard((look, at) => look.vampAt(at)),
     setTempo(tempo) {
       if (session === null) return;
       session.request = { ...session.request, tempo };
@@ -218,11 +223,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       if (desk === null) void deskLoading?.then(strike);
       else strike();
     },
-    heard() {
-      const context = device.context();
-      if (session === null || session.look === null || context === null) return null;
-      return session.look.heardAt(heardTime(readClock(context)));
-    },
+    heard: () => atHeard((look, at) => look.heardAt(at)),
     soundState,
     transportState,
     onChange(listener) {

@@ -53,7 +53,8 @@ export function createRecorderPlayer(): RecorderPlayer {
       announce();
     },
     change: (performance) => look?.change(performance) ?? null,
-    changeAt: (performance, atTick, withinTicks) => look?.changeAt(performance, atTick, withinTicks) ?? null,
+    cue: () => look?.cueAt(audioSeconds(now)) ?? null,
+    vamp: () => look?.vampAt(audioSeconds(now)) ?? null,
     setTempo: (tempo) => look?.setTempo(tempo),
     setMix(next) {
       mix = next;

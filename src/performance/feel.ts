@@ -62,7 +62,8 @@ export function voiceOf(part: PartName, drum: string | null): FeelVoice | null {
 export function offsetTicks(feel: Feel, voice: FeelVoice | null, stepFromTwoSide: number | null): number {
   if (voice === null || stepFromTwoSide === null) return 0;
   const millis = feel.millis[voice]?.[stepFromTwoSide] ?? 0;
-  return Math.round((millis / feel.stepMillis) * TICKS_PER_STEP);
+  const most = TICKS_PER_STEP / 6;
+  return Math.round(Math.max(-most, Math.min(most, (millis / feel.stepMillis) * TICKS_PER_STEP)));
 }
 
 /** The step of a tick counted from the start of the 2-side, in 4/4; null in 6/8, which was not measured, and outside the bars. */

@@ -1,6 +1,6 @@
 import { placeAt, reach } from './occurrences';
 import type { Performance, PerformedEvent } from './performance';
-import type { Programme, Span } from './programme';
+import { appended, type Programme, type Span } from './programme';
 
 /** A change that has found its place. */
 export interface Landing {
@@ -18,60 +18,30 @@ export interface Landing {
  * Null when the form is played out before another cycle begins.
  */
 export function changeProgramme(programme: Programme, performance: Performance, handedTo: number): Landing | null {
-  const pending = programme.spans.find(({ fromPlay }, index) => index > 0 && fromPlay >= handedTo);
-  const kept = programme.spans.filter(({ fromPlay }, index) => index === 0 || fromPlay < handedTo);
+  const open = ({ fromPlay, early = 0 }: Span, index: number) => index > 0 && fromPlay + early >= handedTo;
+  const pending = programme.spans.find(open);
+  const kept = programme.spans.filter((span, index) => !open(span, index));
   const last = kept[kept.length - 1] ?? programme.spans[0];
   if (kept.length === 1 && handedTo <= 0 && sameClave(last.performance, performance)) return restart(programme, performance);
   const playTick = pending?.fromPlay ?? nextBoundary(last, performance, handedTo);
   if (playTick === null) return null;
   const place = placeAt(last, playTick - last.fromPlay);
   const tick = landingTick(performance, place.tick);
-  const span: Span = {
-    performance,
-    startTick: tick,
-    fromPlay: playTick,
-    passesBefore: last.passesBefore + place.pass,
-    firsts: firstsAfterChange(last.performance, place.tick, performance, tick, last.passesBefore + place.pass === 0),
-    serial: Math.max(...programme.spans.map(({ serial }) => serial)) + 1,
-  };
+  // Rounds of an open vamp are no passes of the form.
+  const passes = last.home?.passes ?? last.passesBefore + place.pass;
   const [first, ...rest] = kept;
-  return { programme: { ...programme, spans: [first ?? programme.spans[0], ...rest, span] }, tick, playTick };
-}
-
-/**
- * The programme with `performance` from score tick `atTick` of what sounds on: the next time that tick comes round that has not been
- * handed over. The new performance must hold the tick; it goes on from there. Null when the tick is not to come in what sounds, or
- * not within `withinTicks` from what has been handed over.
- */
-export function changeProgrammeAt(
-  programme: Programme,
-  performance: Performance,
-  atTick: number,
-  handedTo: number,
-  withinTicks: number,
-): Landing | null {
-  const kept = programme.spans.filter(({ fromPlay }, index) => index === 0 || fromPlay < handedTo);
-  const last = kept[kept.length - 1] ?? programme.spans[0];
-  const { fromTick, toTick, closed } = last.performance;
-  if (atTick < fromTick || atTick >= toTick || atTick < performance.fromTick || atTick >= performance.toTick) return null;
-  const length = toTick - fromTick;
-  const first = last.fromPlay + (atTick - last.startTick);
-  const earliest = Math.max(1, handedTo - reach(last.performance).early);
-  const passes = first >= earliest ? 0 : Math.ceil((earliest - first) / length);
-  const playTick = first + passes * length;
-  if ((passes > 0 && !closed) || playTick <= last.fromPlay || playTick - handedTo > withinTicks) return null;
-  const place = placeAt(last, playTick - last.fromPlay);
-  const span: Span = {
-    performance,
-    startTick: atTick,
-    fromPlay: playTick,
-    passesBefore: last.passesBefore + place.pass,
-    // What sounds the first time only has sounded, but for what lies ahead in music not heard yet.
-    firsts: new Set(performance.events.filter((event) => event.firstPassOnly && event.tick > atTick).map(({ id }) => id)),
-    serial: Math.max(...programme.spans.map(({ serial }) => serial)) + 1,
-  };
-  const [head, ...rest] = kept;
-  return { programme: { ...programme, spans: [head ?? programme.spans[0], ...rest, span] }, tick: atTick, playTick };
+  const next = appended(
+    { ...programme, spans: [first ?? programme.spans[0], ...rest] },
+    {
+      performance,
+      startTick: tick,
+      fromPlay: playTick,
+      early: earlyOf(last.performance, performance),
+      passesBefore: passes,
+      firsts: firstsAfterChange(last.performance, place.tick, performance, tick, passes === 0),
+    },
+  );
+  return { programme: next, tick, playTick };
 }
 
 /** Nothing of the music has been handed over: the new performance simply takes the first one's place. */
@@ -86,6 +56,9 @@ function restart(programme: Programme, performance: Performance): Landing {
   };
 }
 
+/** How much earlier than its place feel may put a sound of either, in ticks, 0 or less. */
+const earlyOf = (one: Performance, other: Performance): number => Math.min(reach(one).early, reach(other).early);
+
 function sameClave(a: Performance, b: Performance): boolean {
   return a.clave.cycleSteps === b.clave.cycleSteps && a.clave.steps.join() === b.clave.steps.join();
 }
@@ -95,7 +68,7 @@ function nextBoundary(span: Span, next: Performance, handedTo: number): number |
   const { performance, startTick, fromPlay } = span;
   const { fromTick, toTick, closed, cycleStarts, bars } = performance;
   // A stroke that feel puts early may be on its way although its cycle has not begun.
-  const earliest = Math.max(1, handedTo - reach(performance).early) - fromPlay;
+  const earliest = Math.max(fromPlay + 1, 1, handedTo - earlyOf(performance, next)) - fromPlay;
   const length = toTick - fromTick;
   const entered = startTick - fromTick;
   const starts = cycleStarts.length > 0 ? cycleStarts : [fromTick];

@@ -12,12 +12,14 @@ export interface Unrolled {
   readonly performance: Performance;
   /** Score tick at play tick 0, within the performance. */
   readonly startTick: number;
+  /** Ticks (0 or less) by which feel may put the first sounds before the start; 0 when missing: they sound at the start. */
+  readonly early?: number;
 }
 
 /** One sound of one pass. */
 export interface Occurrence {
   readonly event: PerformedEvent;
-  /** Where it sounds, feel included, in ticks since the start; never negative. */
+  /** Where it sounds, feel included, in ticks since the start; never before `early`. */
   readonly playTick: number;
   /** Times the loop has gone round before it, from 0. */
   readonly pass: number;
@@ -45,7 +47,7 @@ export function endOf({ performance, startTick }: Unrolled): number | null {
 
 /**
  * What starts in [from, to), ascending by place, then by id. A sound belongs to the pass of its notated place;
- * feel may move it over the loop start. One that feel would put before the very start sounds at the start.
+ * feel may move it over the loop start. One that feel would put before the very start sounds at the start, unless `early` gives it room.
  */
 export function occurrencesIn(unrolled: Unrolled, from: number, to: number): Occurrence[] {
   const { performance, startTick } = unrolled;
@@ -53,21 +55,22 @@ export function occurrencesIn(unrolled: Unrolled, from: number, to: number): Occ
   const length = toTick - fromTick;
   assert(length > 0, `a performance must have a length, got [${fromTick}, ${toTick})`);
   assert(startTick >= fromTick && startTick < toTick, `a start must lie in [${fromTick}, ${toTick}), got ${startTick}`);
-  if (to <= from || to <= 0 || events.length === 0) return [];
+  const earliest = unrolled.early ?? 0;
+  if (to <= from || to <= earliest || events.length === 0) return [];
   const { early, late } = reach(performance);
   const lastPass = closed ? Math.floor((startTick - fromTick + to - early) / length) : 0;
   const firstPass = closed ? Math.max(0, Math.floor((startTick - fromTick + from - late) / length)) : 0;
   const found: Occurrence[] = [];
   for (let pass = firstPass; pass <= lastPass; pass += 1) {
     const passStart = pass * length - (startTick - fromTick);
-    const firstPlace = from <= 0 ? Number.NEGATIVE_INFINITY : from - passStart + fromTick;
+    const firstPlace = from <= earliest ? Number.NEGATIVE_INFINITY : from - passStart + fromTick;
     for (let index = firstAtOrAfter(events, firstPlace); index < events.length; index += 1) {
       const event = events[index];
       if (event === undefined) break;
       const place = passStart + event.tick + event.offsetTicks - fromTick;
       if (place >= to) break;
       const notated = passStart + event.tick - fromTick;
-      const playTick = Math.max(0, place);
+      const playTick = Math.max(earliest, place);
       if (notated < 0 || playTick < from || (event.firstPassOnly && pass > 0)) continue;
       found.push({ event, playTick, pass });
     }

@@ -1,12 +1,12 @@
 import type { Score } from '../music/score';
 import type { BassStroke, PianoStroke } from '../vocabulary';
-import { assert, TICKS_PER_STEP } from '../vocabulary';
+import { assert, LONGEST_LEAD_TICKS, TICKS_PER_STEP } from '../vocabulary';
 import type { DraftEvent } from './draft-event';
 import type { Feel } from './feel';
 import { barOf, offsetTicks, STRAIGHT, stepFromTwoSide, voiceOf } from './feel';
 import { finalStrokes } from './final-stroke';
 import { percussionEvents } from './percussion-touch';
-import type { PartName, Performance, PerformedEvent } from './performance';
+import type { PartName, Performance, PerformedEvent, Vamp } from './performance';
 import { PARTS } from './performance';
 
 /** How a score is to be played. */
@@ -19,6 +19,8 @@ export interface PerformOptions {
   readonly ending: boolean;
   /** Straight when missing. */
   readonly feel?: Feel;
+  /** The open vamps of the score that are held until cued, each as one round (`roundOf`), ascending; none when missing. */
+  readonly rounds?: readonly Score[];
 }
 
 /** How loud the unpitched parts are struck, 1 to 127 (common practice, no source: set by ear against the piano). */
@@ -56,7 +58,16 @@ export function perform(score: Score, options: PerformOptions): Performance {
     bars: score.bars.map(({ tick, ticks, cycleStep }) => ({ tick, ticks, cycleStep })),
     clave: { steps: claveSteps(score, cycleSteps), cycleSteps },
     tempo: score.tempo,
+    ...(options.rounds?.length ? { vamps: options.rounds.map((round) => vampOf(round, options)) } : {}),
   };
+}
+
+function vampOf(round: Score, { rounds: _, ...options }: PerformOptions): Vamp {
+  const last = round.bars.at(-1);
+  assert(round.closed && last !== undefined, 'a round must be a closed score');
+  const { fromTick, toTick } = round;
+  const seam = toTick - LONGEST_LEAD_TICKS;
+  return { fromTick, toTick, turns: [Math.min(last.tick, seam), seam], round: perform(round, { ...options, ending: false }) };
 }
 
 function pitched(part: PartName, strokes: readonly (PianoStroke | BassStroke)[]): DraftEvent[] {

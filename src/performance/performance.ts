@@ -24,6 +24,20 @@ export interface PerformedEvent {
   readonly firstPassOnly: boolean;
 }
 
+/** An open vamp: part of a performance that goes round until it is cued (`vamps.ts`). */
+export interface Vamp {
+  readonly fromTick: number;
+  /** Exclusive. */
+  readonly toTick: number;
+  /**
+   * Where music may pass from the form into a round and back, ascending: the start of the last bar, from which a fill may lead on, and
+   * the last quarter note, from which the strokes do.
+   */
+  readonly turns: readonly [number, number];
+  /** The vamp going round by itself, over the same ticks, closed. */
+  readonly round: Performance;
+}
+
 /** A score made into sounds, still in ticks; `occurrences` unrolls it and the tempo map gives the seconds. */
 export interface Performance {
   /** Ascending by sounding place, then by id. */
@@ -40,4 +54,6 @@ export interface Performance {
   /** Steps of one clave cycle that the clave strikes, and the cycle's length in steps. */
   readonly clave: { readonly steps: readonly number[]; readonly cycleSteps: number };
   readonly tempo: HalfNotesPerMinute;
+  /** Open vamps that are held until they are cued, ascending; none when missing. */
+  readonly vamps?: readonly Vamp[];
 }

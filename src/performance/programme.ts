@@ -3,12 +3,12 @@ import type { CountIn } from './count-in';
 import { countInTo } from './count-in';
 import type { Unrolled } from './occurrences';
 import { endOf, notatedPlayTick, occurrencesIn, placeAt } from './occurrences';
-import type { Performance, PerformedEvent } from './performance';
+import type { Performance, PerformedEvent, Vamp } from './performance';
 
 /*
  * A programme is what one press of Play leads to: a count-in, then a performance from some bar on, then, after each
  * live change, another performance from the cycle boundary where the change lands. Play ticks count from the first
- * tick of the music; the count-in lies below 0. `live-change.ts` adds the spans.
+ * tick of the music; the count-in lies below 0. `live-change.ts` and `vamps.ts` add the spans.
  */
 
 /** One performance sounding from a play tick on, until the next span. */
@@ -20,6 +20,18 @@ export interface Span extends Unrolled {
   readonly firsts: ReadonlySet<number>;
   /** Counts the spans of the programme, from 0: part of a sound's key. */
   readonly serial: number;
+  /** Where music that goes round in an open vamp comes from and goes back to; missing everywhere else. */
+  readonly home?: Home;
+}
+
+/** The form that an open vamp belongs to. */
+export interface Home {
+  readonly performance: Performance;
+  readonly vamp: Vamp;
+  /** Passes of the form completed. */
+  readonly passes: number;
+  /** Ids of its `firstPassOnly` events that are still to sound. */
+  readonly firsts: ReadonlySet<number>;
 }
 
 /** What one press of Play leads to. */
@@ -40,6 +52,8 @@ export interface ProgrammeSound {
 /** Where the programme is at a play tick. */
 export interface ProgrammePlace {
   readonly performance: Performance;
+  /** The performance itself, or the form that it is an open vamp of. */
+  readonly form: Performance;
   /** Score tick; during the count-in the tick where the music will start. */
   readonly tick: number;
   readonly pass: number;
@@ -56,6 +70,12 @@ export function startProgramme(performance: Performance, startTick: number, coun
   const firsts = new Set(performance.events.filter(({ firstPassOnly }) => firstPassOnly).map(({ id }) => id));
   const span: Span = { performance, startTick, fromPlay: 0, passesBefore: 0, firsts, serial: 0 };
   return { countIn: countInTo(performance, startTick, countInBars), spans: [span] };
+}
+
+/** The programme with one more span at its end. */
+export function appended({ spans, ...programme }: Programme, span: Omit<Span, 'serial'>): Programme {
+  const [first, ...rest] = spans;
+  return { ...programme, spans: [first, ...rest, { ...span, serial: Math.max(...spans.map(({ serial }) => serial)) + 1 }] };
 }
 
 /** The play tick of the first tick of the count-in, or 0. */
@@ -97,11 +117,12 @@ export function programmeAt(programme: Programme, playTick: number): ProgrammePl
     const { performance, startTick } = programme.spans[0];
     const { ticks, beatTicks } = programme.countIn;
     const left = Math.min(ticks / beatTicks, Math.ceil(-playTick / beatTicks));
-    return { performance, tick: startTick, pass: 0, countIn: left > 0 ? left : null };
+    return { performance, form: performance, tick: startTick, pass: 0, countIn: left > 0 ? left : null };
   }
   const span = programme.spans.findLast(({ fromPlay }) => fromPlay <= playTick) ?? programme.spans[0];
   const place = placeAt(span, Math.max(0, playTick - span.fromPlay));
-  return { performance: span.performance, tick: place.tick, pass: span.passesBefore + place.pass, countIn: null };
+  const { performance, home, passesBefore } = span;
+  return { performance, form: home?.performance ?? performance, tick: place.tick, pass: passesBefore + place.pass, countIn: null };
 }
 
 /** The programme without the spans that were over before `playTick`. */

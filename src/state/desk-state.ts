@@ -1,8 +1,8 @@
 import type { ChartFault } from '../music/chart/chart';
+import type { VampState } from '../performance/vamps';
 import type { Music } from './pipeline';
 import type { SoundState, TransportState } from './ports';
 import type { Preferences, Settings } from './settings';
-import type { VampState } from './vamps';
 
 /** A chart of the demo book: invented, whole, and what it teaches. */
 export interface DemoChart {

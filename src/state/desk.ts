@@ -71,9 +71,7 @@ export function createDesk(ports: DeskPorts): Desk {
   const pipeline = createPipeline(ports.stages);
   const store = createStore<DeskState>(() => firstState(demos[0], pipeline));
   const keeping = createKeeping(store, ports.storage, ports.timer);
-  const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame, (music, range) =>
-    pipeline.vamp(music.chart, store.getState().settings, range),
-  );
+  const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame);
   const opener = createOpener({ store, keeping, pipeline, demos, now, newId, stop: sounding.stop });
   let cancelReading: (() => void) | null = null;
   let taps: readonly InputMillis[] = [];

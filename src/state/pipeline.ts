@@ -1,6 +1,7 @@
 import type { Chart, ChartFault } from '../music/chart/chart';
 import { pairsFor } from '../music/montuno/patterns';
 import type { ArrangeOptions, Score } from '../music/score';
+import { roundOf, vampRanges } from '../music/score-rounds';
 import { feelNamed } from '../performance/feel';
 import type { PerformOptions } from '../performance/perform';
 import type { Performance } from '../performance/performance';
@@ -35,8 +36,6 @@ export interface Pipeline {
   readonly make: (chart: Chart, settings: Settings) => Music;
   /** The whole form under the same settings in the other direction, for the lesson sheet. */
   readonly otherDirection: (chart: Chart, settings: Settings) => Score;
-  /** An open vamp going round by itself, its last bar leading to its own first. */
-  readonly vamp: (chart: Chart, settings: Settings, range: Loop) => Performance;
   /** The score that a performance was made from, or null for one that was not made here. */
   readonly scoreOf: (performance: Performance) => Score | null;
 }
@@ -127,16 +126,26 @@ export function createPipeline(stages: Stages): Pipeline {
   const arrangeWhole = rememberLast(arrange);
   const arrangeOther = rememberLast(arrange);
   const arrangeLoop = rememberLast(arrange);
-  const arrangeVamp = rememberLast(arrange);
-  const performed = (score: Score, pulse: Settings['pulse'], feel: Settings['feel'], ending: boolean): Performance => {
+  /** The open vamps of the form, each going round; a form played through holds them, a chosen loop does not. */
+  const roundsOf = rememberLast((chart: Chart, settings: Arranging, whole: Score, closed: boolean): readonly Score[] =>
+    vampRanges(whole.form, closed).map((range) => roundOf(whole, arrange(chart, settings, closed, range))),
+  );
+  const performed = (
+    score: Score,
+    rounds: readonly Score[],
+    pulse: Settings['pulse'],
+    feel: Settings['feel'],
+    ending: boolean,
+  ): Performance => {
     // Hands are silenced in the mix, which is heard at once, so both are always performed.
-    const performance = stages.perform(score, { sounding: { right: true, left: true }, pulse, ending, feel: feelNamed(feel) });
+    const performance = stages.perform(score, { sounding: { right: true, left: true }, pulse, ending, feel: feelNamed(feel), rounds });
     madeFrom.set(performance, score);
+    performance.vamps?.forEach(({ round }, index) => {
+      madeFrom.set(round, rounds[index] ?? score);
+    });
     return performance;
   };
   const perform = rememberLast(performed);
-  const performVamp = rememberLast(performed);
-  const vampRange = rememberLast((fromBar: number, toBar: number): Loop => ({ fromBar, toBar }));
   const join = rememberLast(
     (chart: Chart, loop: Loop | null, score: Score, whole: Score, performance: Performance): Music => ({
       chart,
@@ -151,20 +160,19 @@ export function createPipeline(stages: Stages): Pipeline {
     scoreOf: (performance) => madeFrom.get(performance) ?? null,
     otherDirection: (chart, settings) =>
       arrangeOther(chart, { ...arrangingOf(settings), direction: settings.direction === '2-3' ? '3-2' : '2-3' }, true, null),
-    vamp: (chart, settings, range) => {
-      const score = arrangeVamp(chart, arrangingOf(settings), true, vampRange(range.fromBar, range.toBar));
-      return performVamp(score, settings.pulse, settings.feel, false);
-    },
     make: (chart, settings) => {
       const ending = settings.round === 'once, then end';
       const figure = arrangingOf(settings);
       const whole = arrangeWhole(chart, figure, !ending, null);
       const loop = loopInForm(whole.form, settings.loop);
       const score = loop ? arrangeLoop(chart, figure, true, loop) : whole;
-      return join(chart, loop, score, whole, perform(score, settings.pulse, settings.feel, ending && !loop));
+      const rounds = loop ? NO_ROUNDS : roundsOf(chart, figure, whole, !ending);
+      return join(chart, loop, score, whole, perform(score, rounds, settings.pulse, settings.feel, ending && !loop));
     },
   };
 }
+
+const NO_ROUNDS: readonly Score[] = [];
 
 function rememberLast<Inputs extends readonly unknown[], Output>(stage: (...inputs: Inputs) => Output): (...inputs: Inputs) => Output {
   let last: { readonly inputs: Inputs; readonly output: Output } | null = null;

@@ -1,4 +1,5 @@
 import type { PartName, Performance } from '../performance/performance';
+import type { VampState } from '../performance/vamps';
 import type { HalfNotesPerMinute } from '../vocabulary';
 
 /** What the state asks of the world outside. Each port has a real side (audio, device) and a recorder for tests. */
@@ -30,6 +31,14 @@ export interface Heard {
   readonly performance: Performance;
 }
 
+/** The open vamp that is heard. */
+export interface SoundingVamp {
+  readonly fromTick: number;
+  /** Exclusive. */
+  readonly toTick: number;
+  readonly state: VampState;
+}
+
 /** What to play, and from where. */
 export interface PlayRequest {
   readonly performance: Performance;
@@ -58,10 +67,12 @@ export interface Player {
   /** Replaces what plays, from the next cycle boundary on. Does nothing when stopped. Returns the score tick in the new performance where it lands, or null. */
   change(performance: Performance): number | null;
   /**
-   * Replaces what plays from score tick `atTick` on, the next time it comes round, if that is within `withinTicks` and nothing of it is
-   * on its way yet; both performances must hold the tick. Returns the tick, or null when it is too late or too far.
+   * Asks to leave the open vamp that is heard. Returns what happens then: it is left at the end of this round (`leaving`) or, when the
+   * strokes that lead on are already on their way, after one more; null when no vamp is heard.
    */
-  changeAt(performance: Performance, atTick: number, withinTicks: number): number | null;
+  cue(): Exclude<VampState, 'holding'> | null;
+  /** The open vamp that is heard and what it does, or null; read once a frame. */
+  vamp(): SoundingVamp | null;
   /** Takes effect on the next sound that is not yet on its way. */
   setTempo(tempo: HalfNotesPerMinute): void;
   setMix(mix: Mix): void;

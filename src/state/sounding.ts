@@ -1,11 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Performance } from '../performance/performance';
 import type { ChangedThing, DeskState, PlayingState } from './desk-state';
 import { barAt } from './loop';
-import type { Music } from './pipeline';
 import type { Heard, Player } from './ports';
-import { type Loop, mixOf, type Settings } from './settings';
-import { createVampKeeper, type VampKeeper } from './vamps';
+import { mixOf, type Settings } from './settings';
 
 /** Calls back once a drawn frame until the returned function is called. */
 export type EveryFrame = (onFrame: () => void) => () => void;
@@ -29,14 +26,8 @@ export interface Sounding {
 const STOPPED = { kind: 'stopped' } as const;
 
 /** Keeps the player in step with the arrangement: starts, stops and hands over changes. */
-export function createSounding(
-  desk: StoreApi<DeskState>,
-  loadPlayer: () => Promise<Player>,
-  everyFrame: EveryFrame,
-  vampOf: (music: Music, range: Loop) => Performance,
-): Sounding {
+export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Promise<Player>, everyFrame: EveryFrame): Sounding {
   const playing = createStore<PlayingState>(() => ({ transport: STOPPED, sound: { kind: 'off' }, bar: 0, startBar: 0, vamp: null }));
-  let vamps: VampKeeper | null = null;
   let player: Player | null = null;
   let loading: Promise<void> | null = null;
   let wanted = false;
@@ -44,6 +35,11 @@ export function createSounding(
   let announced = 0;
 
   const cursorTo = (bar: number): void => playing.setState({ bar, startBar: bar });
+
+  const showVamp = (): void => {
+    const vamp = player?.vamp()?.state ?? null;
+    if (vamp !== playing.getState().vamp) playing.setState({ vamp });
+  };
 
   const settle = (): void => {
     if (!player) return;
@@ -57,7 +53,7 @@ export function createSounding(
       bar: stopped && now.transport.kind !== 'stopped' ? now.startBar : now.bar,
     });
     if (stopped) {
-      vamps?.reset();
+      showVamp();
       endFrames?.();
       endFrames = null;
     } else endFrames ??= everyFrame(follow);
@@ -69,14 +65,13 @@ export function createSounding(
     if (!heard || heard.countIn !== null || !music) return;
     const bar = barAt(music.score.form.bars, heard.tick);
     if (bar !== playing.getState().bar) playing.setState({ bar });
-    vamps?.follow(heard, music);
+    showVamp();
   };
 
   const warm = (): Promise<void> => {
     loading ??= loadPlayer().then(
       (loaded) => {
         player = loaded;
-        vamps = createVampKeeper(loaded, vampOf, () => playing.setState({ vamp: vamps?.state() ?? null }));
         player.setMix(mixOf(desk.getState().settings, desk.getState().preferences));
         player.onChange(settle);
         settle();
@@ -100,7 +95,6 @@ export function createSounding(
     const tick = bars[playing.getState().startBar]?.tick ?? fromTick;
     const from = tick >= fromTick && tick < toTick ? tick : fromTick;
     cursorTo(barAt(bars, from));
-    vamps?.reset();
     player.play({ performance: music.performance, fromTick: from, tempo: settings.tempo, countInBars });
     settle();
   };
@@ -135,7 +129,7 @@ export function createSounding(
       player.setMix(mixOf(now.settings, now.preferences));
     if (now.settings.tempo !== before.settings.tempo) player.setTempo(now.settings.tempo);
     if (!now.music || now.music.performance === before.music?.performance || playing.getState().transport.kind === 'stopped') return;
-    const landing = player.change(vamps?.changed(now.music) ?? now.music.performance);
+    const landing = player.change(now.music.performance);
     announced += 1;
     const fromBar = landing === null ? null : barAt(now.music.score.form.bars, landing);
     desk.setState({ announcement: { id: announced, thing: changedThing(now, before), fromBar } });
@@ -157,7 +151,10 @@ export function createSounding(
       void warm().then(() => player?.sound(midi, velocity));
     },
     heard: () => player?.heard() ?? null,
-    cue: () => vamps?.cue(player?.heard() ?? null, desk.getState().music),
+    cue: () => {
+      player?.cue();
+      showVamp();
+    },
   };
 }
 

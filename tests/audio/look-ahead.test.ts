@@ -124,4 +124,38 @@ describe('the look-ahead', () => {
     expect(ahead.endsAt()).toBe(4);
     expect(ahead.heardAt(audioSeconds(7)).tick).toBe(3840);
   });
+
+  test('cues at any moment, as heard, are answered with what then happens: no onset lost or doubled, each a step after the last', () => {
+    const vamp = (fromBar: number, bars: number) => ({
+      fromTick: fromBar * 1920,
+      toTick: (fromBar + bars) * 1920,
+      turns: [(fromBar + bars - 1) * 1920, (fromBar + bars) * 1920 - 480] as const,
+      round: everyStep(bars, { fromBar }),
+    });
+    const form = { ...everyStep(8), vamps: [vamp(2, 2), vamp(4, 4)] };
+    // The vamp of bars 2 and 3 is heard from 4 s on and lasts 4 s a round; the sound is 0.2 s ahead and beat 4 lies 0.5 s before the end.
+    for (let cuedAt = 3.9; cuedAt < 16; cuedAt += 0.1) {
+      let said: string | null = null;
+      let wasCued = false;
+      const { sounds } = run(request(form, 60), 40, (look, now) => {
+        if (wasCued || now < cuedAt) return;
+        wasCued = true;
+        said = look.cueAt(audioSeconds(now));
+      });
+      sounds.forEach(({ at }, index) => {
+        expect(at).toBeCloseTo(index * 0.25, 9);
+      });
+      const moment = Math.ceil(cuedAt / 0.025 - 1e-9) * 0.025;
+      if (moment < 4) {
+        expect(said).toBeNull();
+        continue;
+      }
+      const end = 4 + Math.ceil((moment - 4 + 1e-9) / 4) * 4;
+      const handedTo = moment + 0.175;
+      const inTime = handedTo <= end - 0.5 + 1e-9;
+      expect(said, `cue at ${moment}`).toBe(inTime ? 'leaving' : 'one more round');
+      const left = sounds.find(({ event }) => event.tick === 4 * 1920);
+      expect(left?.at, `cue at ${moment}`).toBeCloseTo(inTime ? end : end + 4, 9);
+    }
+  });
 });

@@ -5,6 +5,7 @@ import { arrange } from '../../src/music/score';
 import { MEASURED, offsetTicks, STRAIGHT, stepFromTwoSide, voiceOf } from '../../src/performance/feel';
 import { occurrencesIn } from '../../src/performance/occurrences';
 import { perform } from '../../src/performance/perform';
+import { halfNotesPerMinute } from '../../src/vocabulary';
 import { chartOf } from '../engine/progressions';
 
 const plain = { sounding: { right: true, left: true }, pulse: 'halves', ending: false } as const;
@@ -64,6 +65,16 @@ describe('the measured feel', () => {
     const count = (music: typeof performance) =>
       occurrencesIn({ performance: music, startTick: 0 }, 0, length * 7).filter(({ pass }) => pass < 6).length;
     expect(count(performance)).toBe(count(straight));
+  });
+
+  it('is the same share of a step at every tempo, and never more than a sixth of one', () => {
+    // The latest stroke of all, the bass on 1 of the 3-side: 27 of 177 ms.
+    expect(offsetTicks(MEASURED, 'bass', 8)).toBe(37);
+    expect(perform({ ...ferry('2-3'), tempo: halfNotesPerMinute(140) }, { ...plain, feel: MEASURED }).events).toEqual(
+      perform({ ...ferry('2-3'), tempo: halfNotesPerMinute(25) }, { ...plain, feel: MEASURED }).events,
+    );
+    const wild = { ...MEASURED, millis: { bass: Array.from({ length: 16 }, (_, step) => (step % 2 === 0 ? 170 : -170)) } };
+    expect([offsetTicks(wild, 'bass', 0), offsetTicks(wild, 'bass', 1)]).toEqual([40, -40]);
   });
 
   it('reaches a MIDI file only on request', () => {

@@ -78,6 +78,14 @@ describe('a live change', () => {
     expect(landing).toMatchObject({ tick: 4 * 1920, playTick: 3840 });
   });
 
+  test('waits for another cycle when feel would put its first stroke before what is already on its way', () => {
+    const early = performanceOf(4, events({ tick: 0, offsetTicks: -30 }, { tick: 3840, offsetTicks: -30 }));
+    expect(changeProgramme(startProgramme(everyStep(4), 0, 0), early, 3820)).toMatchObject({ tick: 0, playTick: 7680 });
+    const landing = changeProgramme(startProgramme(everyStep(4), 0, 0), early, 3810);
+    expect(landing).toMatchObject({ tick: 3840, playTick: 3840 });
+    expect(landing && soundsIn(landing.programme, 3810, 3840).map(({ playTick }) => playTick)).toEqual([3810]);
+  });
+
   test('made twice before landing, the later one takes the place of the earlier', () => {
     const first = changeProgramme(startProgramme(everyStep(4), 0, 0), everyStep(4, { clave: SON_3_2 }), 100);
     const last = everyStep(2);

@@ -5,7 +5,18 @@ import { arrange, type Score } from '../../src/music/score';
 import { perform } from '../../src/performance/perform';
 import type { Performance } from '../../src/performance/performance';
 import { createDesk, type Desk, type DeskPorts } from '../../src/state/desk';
-import type { FileSaver, Heard, Mix, Player, PlayRequest, SoundState, Storage, StorageWrite, TransportState } from '../../src/state/ports';
+import type {
+  FileSaver,
+  Heard,
+  Mix,
+  Player,
+  PlayRequest,
+  SoundingVamp,
+  SoundState,
+  Storage,
+  StorageWrite,
+  TransportState,
+} from '../../src/state/ports';
 
 /** A player that makes no sound and writes down what was asked of it; `tick` is set by hand. */
 export class SilentPlayer implements Player {
@@ -36,11 +47,16 @@ export class SilentPlayer implements Player {
     this.performance = performance;
     return this.landing;
   }
-  changeAt(performance: Performance, atTick: number, withinTicks: number): number | null {
-    this.calls.push(`change at ${atTick}`);
-    if (this.tick > atTick && withinTicks < performance.toTick - performance.fromTick) return null;
-    this.performance = performance;
-    return atTick;
+  /** The vamp that is heard, set by hand. */
+  sounding: SoundingVamp | null = null;
+  cue(): 'leaving' | 'one more round' | null {
+    this.calls.push('cue');
+    if (this.sounding === null) return null;
+    this.sounding = { ...this.sounding, state: this.sounding.state === 'holding' ? 'leaving' : this.sounding.state };
+    return this.sounding.state === 'one more round' ? 'one more round' : 'leaving';
+  }
+  vamp(): SoundingVamp | null {
+    return this.performance && this.sounding;
   }
   setTempo(tempo: number): void {
     this.calls.push(`tempo ${tempo}`);
