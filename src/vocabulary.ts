@@ -165,6 +165,23 @@ export type PianoStroke = Stroke<PianoRole>;
 /** A stroke of the bass. */
 export type BassStroke = Stroke<BassRole>;
 
+/** A note that a person played, on the clock of the input. */
+export interface PlayedNote {
+  readonly midi: number;
+  /** 1 to 127. */
+  readonly velocity: number;
+  readonly at: InputMillis;
+  /** When it was let go; null while it is held, or where the input cannot tell. */
+  readonly until: InputMillis | null;
+}
+
+/** A clap or a tap: an onset without pitch. */
+export interface PlayedOnset {
+  readonly at: InputMillis;
+  /** 0 to 1. */
+  readonly strength: number;
+}
+
 /** One stroke of an unpitched part. */
 export interface DrumStroke {
   readonly tick: number;
