@@ -7,7 +7,7 @@ import { unfold } from '../music/chart/unfold';
 import { type ArrangeOptions, arrange, type Score } from '../music/score';
 import { failed, ok, type Result } from '../vocabulary';
 import { faultSentence } from '../words/fault';
-import { noticeSentence } from '../words/notice';
+import { NOTICES } from '../words/notice';
 import { readArrangeOptions } from './arrange-options';
 import type { CommandLine } from './command-line';
 import { explainBar } from './explain';
@@ -25,7 +25,7 @@ export function checkCommand({ operands }: CommandLine, world: World): Outcome {
   if (!text.ok) return refused(text.faults);
   const read = readChart(text.value);
   if (!read.ok) return { code: 1, out: faultsJson(read.faults), err: '' };
-  return done(faultsJson([]), lines(unfold(read.value).notices.map((notice) => noticeSentence(notice))));
+  return done(faultsJson([]), lines(unfold(read.value).notices.map((notice) => NOTICES.sentence(notice))));
 }
 
 /** `arrange CHART`: the score as JSON, or as a text grid. */

@@ -3,7 +3,7 @@ import { keyName } from '../music/pitch/key';
 import type { Score } from '../music/score';
 import { type BassStroke, type PianoRole, type PianoStroke, TICKS_PER_STEP } from '../vocabulary';
 import { alignmentSentence } from '../words/alignment-sentence';
-import { noticeSentence } from '../words/notice';
+import { NOTICES } from '../words/notice';
 
 /** Width of the names at the left, and least width of a step. */
 const LABEL = 8;
@@ -16,7 +16,7 @@ const LEGEND = "O octave, i inner notes, c both, s single note, a approach; ' ta
 export function printGrid(score: Score): string {
   const width = stepWidth(score);
   const blocks = cyclesOf(score.bars).map((bars) => cycleBlock(score, bars, width));
-  const notices = score.notices.map((notice) => `! ${noticeSentence(notice)}`);
+  const notices = score.notices.map((notice) => `! ${NOTICES.sentence(notice)}`);
   return `${[heading(score), ...blocks, [...notices, LEGEND].join('\n')].join('\n\n')}\n`;
 }
 

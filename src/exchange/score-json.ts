@@ -3,7 +3,7 @@ import { keyName } from '../music/pitch/key';
 import type { Score } from '../music/score';
 import { type BassRole, type DrumStroke, type PianoRole, type Stroke, TICKS_PER_QUARTER, TICKS_PER_STEP } from '../vocabulary';
 import { alignmentSentence } from '../words/alignment-sentence';
-import { noticeSentence } from '../words/notice';
+import { NOTICES } from '../words/notice';
 import { whyStroke } from '../words/why';
 
 /** Name and version of the format, in every file. */
@@ -130,4 +130,4 @@ function strokeJson(stroke: Stroke, bars: readonly SoundingBar[]): StrokeJson {
   };
 }
 
-const noticeJson = (notice: ChartNotice) => ({ code: notice.code, bar: notice.bar, text: noticeSentence(notice) });
+const noticeJson = (notice: ChartNotice) => ({ code: notice.code, bar: notice.bar, text: NOTICES.sentence(notice) });

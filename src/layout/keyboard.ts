@@ -4,9 +4,8 @@
  */
 import type { Score } from '../music/score';
 import type { Degree, PianoStroke } from '../vocabulary';
-import { motionWords, shapeWords } from '../words/grid';
-import { DEFAULT_LANGUAGE } from '../words/language';
-import { printedNote, spokenList } from '../words/spoken';
+import { SHAPE_WORDS } from '../words/hand-shape';
+import { printedNote, SPOKEN } from '../words/spoken';
 
 /** One key of the keyboard, in units of the drawing. */
 export interface Key {
@@ -124,7 +123,7 @@ export function handShapes(score: Score): readonly HandShape[] {
         return wordsOf(stroke);
       },
       get leftWords() {
-        return low ? spokenList(low.names.map(printedNote), DEFAULT_LANGUAGE) : '';
+        return low ? SPOKEN.list(low.names.map(printedNote)) : '';
       },
       get motion() {
         return stroke && before ? motionSentence(stroke, motion) : '';
@@ -139,7 +138,7 @@ const byTick = (strokes: readonly PianoStroke[]): ReadonlyMap<number, PianoStrok
 function wordsOf(stroke: PianoStroke | undefined): string {
   if (!stroke) return '';
   const degree: Degree | null = stroke.role === 'inner' ? null : (stroke.degrees[0] ?? null);
-  return shapeWords(stroke.names, degree, stroke.chord);
+  return SHAPE_WORDS.shape(stroke.names, degree, stroke.chord);
 }
 
 type Motion = Pick<HandShape, 'stays' | 'moves'>;
@@ -165,7 +164,7 @@ function motionSentence(stroke: PianoStroke, { stays, moves }: Motion): string {
     const move = moves.find(({ to }) => to === note);
     return { name: nameOf(note), semitones: move ? move.to - move.from : null };
   });
-  return motionWords(spoken.filter((note) => stays.includes(note)).map(nameOf), named);
+  return SHAPE_WORDS.motion(spoken.filter((note) => stays.includes(note)).map(nameOf), named);
 }
 
 /** A note farther than a third from any before it is a new one and comes from nowhere. */

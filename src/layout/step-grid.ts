@@ -5,7 +5,7 @@
 import type { Form, SoundingBar } from '../music/chart/chart';
 import type { Score } from '../music/score';
 import { type BassStroke, type DrumStroke, type Level, type PianoStroke, type Side, TICKS_PER_STEP } from '../vocabulary';
-import { cellSentence } from '../words/grid';
+import { GRID_WORDS } from '../words/grid';
 import type { Card, Cell, CountMark, MapSection, NoteMark, Panel, StepGrid } from './grid/cards';
 import { type ChordChange, chordChanges, chordMarks } from './grid/chord-marks';
 import { outerRange } from './grid/contour';
@@ -164,7 +164,7 @@ function cellsOf(bar: SoundingBar, steps: number, music: Music): readonly Cell[]
         const added = later.map(
           (stroke) => ({ hand: music.right.some((mark) => mark.stroke === stroke) ? 'right' : 'left', names: stroke.names }) as const,
         );
-        return cellSentence({ ...strikesIn(music, step), bar: bar.index + 1, side: bar.side, ...namesOf(strokes), later: added, marks });
+        return GRID_WORDS.cell({ ...strikesIn(music, step), bar: bar.index + 1, side: bar.side, ...namesOf(strokes), later: added, marks });
       },
     };
   });

@@ -1,6 +1,6 @@
 import type { Alignment, AlignmentReason } from '../music/clave/alignment';
 import { DEFAULT_LANGUAGE, type Language } from './language';
-import { countName, spokenList } from './spoken';
+import { SPOKEN } from './spoken';
 
 /**
  * Why a rhythm states a direction, or none, in one sentence. Example: "It sounds on 1 and 2 of the 2-side and stays off the beat on the 3-side."
@@ -51,21 +51,16 @@ function deeds(sounds: readonly number[], silent: readonly number[]): string {
 /** Beats first, then the offbeats together: `1, 4 and the &s of 2 and 3`. */
 function counts(steps: readonly number[]): string {
   const sorted = [...steps].sort((a, b) => a - b);
-  const beats = sorted.filter((step) => step % 2 === 0).map((step) => countName(step, false, 'en'));
+  const beats = sorted.filter((step) => step % 2 === 0).map((step) => SPOKEN.count(step, false));
   const between = sorted.filter((step) => step % 2 === 1);
   const only = between[0];
   const offs =
     only === undefined
       ? []
       : between.length === 1
-        ? [countName(only, false, 'en')]
-        : [
-            `the &s of ${spokenList(
-              between.map((step) => String((step + 1) / 2)),
-              'en',
-            )}`,
-          ];
-  return spokenList([...beats, ...offs], 'en');
+        ? [SPOKEN.count(only, false)]
+        : [`the &s of ${SPOKEN.list(between.map((step) => String((step + 1) / 2)))}`];
+  return SPOKEN.list([...beats, ...offs]);
 }
 
 const BEATS = [0, 2, 4, 6];

@@ -16,5 +16,14 @@ export const CHART_SCREEN = {
   otherSide: (side: 2 | 3): string => `comes back on the ${side}-side: recount, or is a bar missing?`,
   asItSounds: 'As it sounds',
   bar: (bar: number): string => `bar ${bar + 1}`,
+  /** A section and how it stands to the clave. */
+  section: (visit: { readonly bars: number; readonly side: 2 | 3 }): string =>
+    `${visit.bars} ${visit.bars === 1 ? 'bar' : 'bars'}, from the ${visit.side}-side`,
+  /** What the page says about keeping the player's work; `refused` is the device's reason, or null when nothing was refused. */
+  keeping: (kind: 'kept' | 'waiting' | 'refused', refused: string | null): string => {
+    if (kind === 'kept') return 'Kept on this device.';
+    if (kind === 'waiting') return 'Keeping…';
+    return `Not kept on this device: ${refused ?? 'no reason given'}. Everything stays here until you close the page; save the chart as a file to be safe.`;
+  },
   moreBars: (count: number): string => `and ${count} more bars`,
 } as const;

@@ -29,24 +29,14 @@ export const FIGURE_SCREEN = {
   cueHint: 'Leave the open section at the end of this round',
   leaving: 'leaving at the end of this round',
   oneMore: 'one more round',
+  stretches: {
+    'less than an octave': 'less than an octave',
+    octave: 'octave',
+    ninth: 'ninth',
+    tenth: 'tenth',
+  } satisfies Readonly<Record<Stretch, string>>,
+  keys: (keys: Compass): string => `${keys} keys`,
+  /** A style's usual tempo and how well it is known. */
+  styleFacts: (style: { readonly from: number; readonly to: number; readonly onClave: boolean; readonly evidence: string }): string =>
+    `${style.onClave ? `usually ${style.from} to ${style.to} half notes a minute` : 'not built on this clave: one safe accompaniment'} · ${style.evidence}`,
 } as const;
-
-/** Stretches in words. */
-export const STRETCH_WORDS: Readonly<Record<Stretch, string>> = {
-  'less than an octave': 'less than an octave',
-  octave: 'octave',
-  ninth: 'ninth',
-  tenth: 'tenth',
-};
-
-/** Instruments by their keys. */
-export const compassWords = (keys: Compass): string => `${keys} keys`;
-
-/** A style's usual tempo and how well it is known. */
-export const styleFacts = (style: {
-  readonly from: number;
-  readonly to: number;
-  readonly onClave: boolean;
-  readonly evidence: string;
-}): string =>
-  `${style.onClave ? `usually ${style.from} to ${style.to} half notes a minute` : 'not built on this clave: one safe accompaniment'} · ${style.evidence}`;

@@ -1,6 +1,5 @@
-import type { Degree, Device, Level, Side } from '../vocabulary';
-import { DEFAULT_LANGUAGE } from './language';
-import { DEGREE_WORDS, printedChord, printedNote, spokenList } from './spoken';
+import type { Device, Level, Side } from '../vocabulary';
+import { printedChord, printedNote, SPOKEN } from './spoken';
 
 /** What one cell of the grid holds, for its name in words. Names are ASCII scientific (`Eb4`). */
 export interface CellFacts {
@@ -30,7 +29,7 @@ export interface CellFacts {
 const INSTRUMENT_NAMES: Readonly<Record<string, string>> = { cascara: 'cáscara', guiro: 'güiro', bell: '6/8 bell' };
 
 /** An instrument of the percussion by its name for people: `guiro` gives `güiro`. */
-export const instrumentName = (instrument: string): string => INSTRUMENT_NAMES[instrument] ?? instrument;
+const instrumentName = (instrument: string): string => INSTRUMENT_NAMES[instrument] ?? instrument;
 
 /** What a device did, in two or three words, for the name of a cell. */
 const DEVICE_MARKS: Readonly<Record<Device, string>> = {
@@ -43,7 +42,7 @@ const DEVICE_MARKS: Readonly<Record<Device, string>> = {
 };
 
 /** A note name as it is said: `Eb4` gives `E flat 4`. */
-export const spokenNote = (name: string): string =>
+const spokenNote = (name: string): string =>
   name
     .replace(/^([A-G])(b*)(#*)/, (_, letter, flats, sharps) => letter + said(flats.length, 'flat') + said(sharps.length, 'sharp'))
     .replace(/(-?\d+)$/, ' $1');
@@ -51,7 +50,7 @@ export const spokenNote = (name: string): string =>
 const said = (times: number, word: string): string => (times === 0 ? '' : times === 2 ? ` double ${word}` : ` ${word}`);
 
 /** Notes as they are said, octaves named once: `Eb4 Eb5` gives `E flat 4 and 5`. */
-export function spokenNotes(names: readonly string[]): string {
+function spokenNotes(names: readonly string[]): string {
   const spoken = names.map((name, at) => {
     const before = names[at - 1];
     return before !== undefined && printedNote(before) === printedNote(name) ? (/-?\d+$/.exec(name)?.[0] ?? '') : spokenNote(name);
@@ -59,16 +58,16 @@ export function spokenNotes(names: readonly string[]): string {
   return list(spoken);
 }
 
-const list = (words: readonly string[]): string => spokenList(words, DEFAULT_LANGUAGE);
+const { list } = SPOKEN;
 
 /** A side by its name. */
-export const sideName = (side: Side): string => `${side}-side`;
+const sideName = (side: Side): string => `${side}-side`;
 
 /** A bar by its number, counted from 1. */
-export const barName = (number: number): string => `bar ${number}`;
+const barName = (number: number): string => `bar ${number}`;
 
 /** A cell in words: `bar 3, 2-side, beat 2 and, clave stroke, right hand E flat 4 and 5`. */
-export function cellSentence(cell: CellFacts): string {
+function cellSentence(cell: CellFacts): string {
   const parts = [barName(cell.bar), sideName(cell.side), cell.count === '&' ? `beat ${cell.beat} and` : `beat ${cell.beat}`];
   if (cell.chord) parts.push(cell.chord.early ? `${printedChord(cell.chord.symbol)} taken early` : printedChord(cell.chord.symbol));
   if (cell.clave) parts.push('clave stroke');
@@ -87,54 +86,16 @@ export function cellSentence(cell: CellFacts): string {
 const spokenStroke = ({ instrument, stroke }: CellFacts['percussion'][number]): string =>
   stroke === 'plain' ? instrumentName(instrument) : `${instrumentName(instrument)} ${stroke}`;
 
-const degreeWord = (degree: Degree): string => DEGREE_WORDS[DEFAULT_LANGUAGE][degree];
-
-/** The hand's shape: `C♯ octave, third of A7`, `G and B`. `degree` and `chord` belong to the octave note. */
-export function shapeWords(names: readonly string[], degree: Degree | null, chord: string): string {
-  const letters = names.map(printedNote);
-  const outer = letters.length > 1 && letters[0] === letters.at(-1);
-  const inside = outer ? letters.slice(1, -1) : letters;
-  if (!outer) return letters.length === 1 && degree ? `${letters[0]}, ${degreeWord(degree)} of ${printedChord(chord)}` : list(letters);
-  const octave = `${letters[0]} octave${inside.length > 0 ? ` with ${list(inside)}` : ''}`;
-  return degree ? `${octave}, ${degreeWord(degree)} of ${printedChord(chord)}` : octave;
-}
-
-/** A note that was not there before: its name and how far it came, in semitones; null for one that comes from nowhere near. */
-export interface NamedMove {
-  readonly name: string;
-  readonly semitones: number | null;
-}
-
-/** How a shape lies to the one before it: `both stay`, `G stays, B♭ a half step down`, `both a whole step up`; empty for neither. An octave counts as one note. */
-export function motionWords(stays: readonly string[], moves: readonly NamedMove[]): string {
-  const notes = stays.length + moves.length;
-  const all = notes === 2 ? 'both ' : notes > 2 ? 'all ' : '';
-  const first = moves[0]?.semitones;
-  if (notes > 0 && moves.length === 0) return `${all}${notes === 1 ? 'stays' : 'stay'}`;
-  if (first !== undefined && first !== null && stays.length === 0 && moves.every((move) => move.semitones === first))
-    return `${all}${stepWords(first)}`;
-  const held = stays.length === 0 ? [] : [`${list(stays.map(printedNote))} ${stays.length === 1 ? 'stays' : 'stay'}`];
-  return [
-    ...held,
-    ...moves.map((move) => `${printedNote(move.name)} ${move.semitones === null ? 'is new' : stepWords(move.semitones)}`),
-  ].join(', ');
-}
-
-const STEP_WORDS = ['', 'a half step', 'a whole step', 'a minor third', 'a third', 'a fourth'];
-
-function stepWords(semitones: number): string {
-  const size = Math.abs(semitones);
-  return `${STEP_WORDS[size] ?? `${size} half steps`} ${semitones > 0 ? 'up' : 'down'}`;
-}
-
-/** The rest of the words that the grid shows. */
+/** Everything that the grid shows and says. */
 export const GRID_WORDS = {
-  now: 'now',
-  next: 'next',
-  stays: 'stays',
+  sideName,
+  barName,
+  cell: cellSentence,
+  instrumentName,
+  spokenNote,
+  spokenNotes,
   right: 'right hand',
   left: 'left hand',
-  leftShort: 'left',
   keys: 'Arrow keys go from step to step and bar to bar, Page Up and Page Down from card to card. Enter says why a stroke is played, Shift and Enter start at the bar.',
   countIn: 'count-in',
   bass: 'bass',

@@ -1,37 +1,30 @@
 import type { ChartNotice } from '../music/chart/chart';
-import { DEFAULT_LANGUAGE, type Language } from './language';
-import { countName, printedChord } from './spoken';
-
-/** A notice about a chart or form as one sentence. Example: "A comes back on the 3-side: recount, or is a bar missing?" */
-export const noticeSentence = (notice: ChartNotice, language: Language = DEFAULT_LANGUAGE): string =>
-  SENTENCES[language][notice.code](notice);
+import { printedChord, SPOKEN } from './spoken';
 
 type Sentences = Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => string>>;
 
-const SENTENCES: Readonly<Record<Language, Sentences>> = {
-  en: {
-    'odd section': (notice) =>
-      `${place(notice)} lasts ${bars(notice)}, which does not close the clave: what follows begins on the other side.`,
-    'section on the other side': (notice) =>
-      `${place(notice)} comes back on the ${notice.detail.side ?? 'other '}-side: recount, or is a bar missing?`.replace(
-        'other -side',
-        'other side',
-      ),
-    'half-side': (notice) =>
-      `A short bar in ${lowerPlace(notice)} moves the clave by half a side from here on; the chart can say where it restarts.`,
-    'outside the clave': (notice) => `${styleOf(notice)} is not built on this clave: ${lowerPlace(notice)} gets one safe accompaniment.`,
-    'label disagrees': (notice) =>
-      `${place(notice)} is marked ${notice.detail.label ?? 'otherwise'}, but by the count it begins in ${notice.detail.counted ?? 'the other direction'}.`,
-    'style against meter': ({ detail }) =>
-      `The style ${detail.style ?? 'named'} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
-    'tempo outside style': ({ detail }) => `The tempo lies outside what is usual for ${detail.style ?? 'the style'}${range(detail)}.`,
-    'figure bends': ({ bar, detail }) =>
-      `The written figure bends in bar ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'the chord'))} has no inner notes for it there, so it plays octaves.`,
-    'edit out of place': ({ bar, detail }) =>
-      `A change made by hand in bar ${(bar ?? 0) + 1}, on ${countName(Number(detail.step ?? 0), false, 'en')}, ${detail.why === 'outside the keys' ? 'goes past the last key of the instrument; notes beyond it are left out.' : 'finds nothing to change there now; it is kept.'}`,
-    'open odd vamp': (notice) =>
-      `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; it is held twice so that the sides close.`,
-  },
+const SENTENCES: Sentences = {
+  'odd section': (notice) =>
+    `${place(notice)} lasts ${bars(notice)}, which does not close the clave: what follows begins on the other side.`,
+  'section on the other side': (notice) =>
+    `${place(notice)} comes back on the ${notice.detail.side ?? 'other '}-side: recount, or is a bar missing?`.replace(
+      'other -side',
+      'other side',
+    ),
+  'half-side': (notice) =>
+    `A short bar in ${lowerPlace(notice)} moves the clave by half a side from here on; the chart can say where it restarts.`,
+  'outside the clave': (notice) => `${styleOf(notice)} is not built on this clave: ${lowerPlace(notice)} gets one safe accompaniment.`,
+  'label disagrees': (notice) =>
+    `${place(notice)} is marked ${notice.detail.label ?? 'otherwise'}, but by the count it begins in ${notice.detail.counted ?? 'the other direction'}.`,
+  'style against meter': ({ detail }) =>
+    `The style ${detail.style ?? 'named'} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
+  'tempo outside style': ({ detail }) => `The tempo lies outside what is usual for ${detail.style ?? 'the style'}${range(detail)}.`,
+  'figure bends': ({ bar, detail }) =>
+    `The written figure bends in bar ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'the chord'))} has no inner notes for it there, so it plays octaves.`,
+  'edit out of place': ({ bar, detail }) =>
+    `A change made by hand in bar ${(bar ?? 0) + 1}, on ${SPOKEN.count(Number(detail.step ?? 0), false)}, ${detail.why === 'outside the keys' ? 'goes past the last key of the instrument; notes beyond it are left out.' : 'finds nothing to change there now; it is kept.'}`,
+  'open odd vamp': (notice) =>
+    `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; it is held twice so that the sides close.`,
 };
 
 const place = ({ section }: ChartNotice): string => section ?? 'The chart';
@@ -45,3 +38,9 @@ function styleOf({ detail }: ChartNotice): string {
 
 const range = (detail: ChartNotice['detail']): string =>
   detail.from === undefined || detail.to === undefined ? '' : ` (${detail.from} to ${detail.to} half notes a minute)`;
+
+/** Notices about a chart or form. */
+export const NOTICES = {
+  /** One sentence. Example: "A comes back on the 3-side: recount, or is a bar missing?" */
+  sentence: (notice: ChartNotice): string => SENTENCES[notice.code](notice),
+} as const;

@@ -1,5 +1,7 @@
 import type { Direction } from '../vocabulary';
-import { countName } from './spoken';
+import { SPOKEN } from './spoken';
+
+const ROLES = { '.': 'rest', x: 'stroke', o: 'octave', i: 'inner notes', c: 'chord', a: 'approach' } as const;
 
 /** What the pad for rhythms and the editor of strokes say. */
 export const PAD_WORDS = {
@@ -16,7 +18,7 @@ export const PAD_WORDS = {
   clear: 'Clear',
   exchange: 'Exchange its bars',
   use: 'Play it through the chart',
-  roles: { '.': 'rest', x: 'stroke', o: 'octave', i: 'inner notes', c: 'chord', a: 'approach' },
+  roles: ROLES,
   marks: { '.': '', x: '●', o: 'oct', i: 'in', c: 'ch', a: 'ap' },
   other: 'with its bars exchanged',
   source:
@@ -33,14 +35,10 @@ export const PAD_WORDS = {
   redo: 'Redo',
   reset: 'Take all changes back',
   close: 'Close',
+  /** Where a step of the pad lies: "3-side, 2 and, octave". */
+  cell: (direction: Direction, step: number, role: keyof typeof ROLES, clave: boolean): string =>
+    `${step < 8 === (direction === '2-3') ? 2 : 3}-side, ${SPOKEN.count(step % 8, false)}, ${ROLES[role]}${clave ? ', clave stroke' : ''}`,
+  /** Where a stroke lies: "bar 3, on the & of 2". */
+  place: (bar: number, step: number): string => `bar ${bar + 1}, on ${SPOKEN.count(step, false)}`,
   changes: (count: number): string => (count === 1 ? '1 change by hand' : `${count} changes by hand`),
 } as const;
-
-/** Where a step of the pad lies: "3-side, 2 and, octave". */
-export function padCellName(direction: Direction, step: number, role: keyof typeof PAD_WORDS.roles, clave: boolean): string {
-  const side = step < 8 === (direction === '2-3') ? 2 : 3;
-  return `${side}-side, ${countName(step % 8, false, 'en')}, ${PAD_WORDS.roles[role]}${clave ? ', clave stroke' : ''}`;
-}
-
-/** Where a stroke lies: "bar 3, on the & of 2". */
-export const strokePlace = (bar: number, step: number): string => `bar ${bar + 1}, on ${countName(step, false, 'en')}`;

@@ -50,21 +50,20 @@ export const SETTINGS_SCREEN = {
   tuningHint: 'for an acoustic piano that stands higher or lower',
   hearing: 'Begin softly: an hour of practice adds up in the ears too.',
   shortcutsOn: 'Single keys work as shortcuts',
+  /** The list behind `?`: what each key does. */
+  shortcuts: [
+    { keys: 'Space', does: 'play or stop' },
+    { keys: '−  +', does: 'slower, faster' },
+    { keys: 'T', does: 'tap the tempo' },
+    { keys: 'D', does: 'exchange the sides of the clave' },
+    { keys: '1 – 6  0', does: 'level, levels by section' },
+    { keys: 'A', does: 'another one' },
+    { keys: 'F  J', does: 'left hand, right hand on or off' },
+    { keys: 'C  Enter', does: 'go on: leave an open section (the forward pedal too)' },
+    { keys: 'L', does: 'loop this cycle, or loop off' },
+    { keys: '[  ]', does: 'one bar before, one bar after' },
+    { keys: 'Page Up  Page Down', does: 'the cycle or loop before, after (page-turn pedals too)' },
+    { keys: '?', does: 'this list' },
+    { keys: 'Esc', does: 'close what is open' },
+  ],
 } as const;
-
-/** The list behind `?`: what each key does. */
-export const SHORTCUT_WORDS: readonly { readonly keys: string; readonly does: string }[] = [
-  { keys: 'Space', does: 'play or stop' },
-  { keys: '−  +', does: 'slower, faster' },
-  { keys: 'T', does: 'tap the tempo' },
-  { keys: 'D', does: 'exchange the sides of the clave' },
-  { keys: '1 – 6  0', does: 'level, levels by section' },
-  { keys: 'A', does: 'another one' },
-  { keys: 'F  J', does: 'left hand, right hand on or off' },
-  { keys: 'C  Enter', does: 'go on: leave an open section (the forward pedal too)' },
-  { keys: 'L', does: 'loop this cycle, or loop off' },
-  { keys: '[  ]', does: 'one bar before, one bar after' },
-  { keys: 'Page Up  Page Down', does: 'the cycle or loop before, after (page-turn pedals too)' },
-  { keys: '?', does: 'this list' },
-  { keys: 'Esc', does: 'close what is open' },
-];

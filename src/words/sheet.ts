@@ -1,19 +1,19 @@
 import type { Key } from '../music/chart/chart';
 import type { Clave, Level, Side } from '../vocabulary';
-import { barName, sideName } from './grid';
-import { LEVEL_WORDS } from './screen';
+import { GRID_WORDS } from './grid';
+import { SCREEN } from './screen';
 import { printedNote } from './spoken';
 
 /** Words of the staff view. */
 export const STAFF_WORDS = {
   failed: 'The music fonts could not be loaded, so the staff cannot be drawn. Open this view again when there is a connection.',
   view: 'Staff',
-  startAt: (bar: number, side: Side): string => `Start at ${barName(bar + 1)}, ${sideName(side)}`,
+  startAt: (bar: number, side: Side): string => `Start at ${GRID_WORDS.barName(bar + 1)}, ${GRID_WORDS.sideName(side)}`,
   system: (from: number, to: number, chords: readonly string[]): string => `${upperFirst(barsWords(from, to))}: ${chords.join(', ')}`,
 } as const;
 
 /** Bars [from, to), counted from 0, as people name them: `bar 3`, `bars 9–16`. */
-export const barsWords = (from: number, to: number): string => (to - from === 1 ? barName(from + 1) : `bars ${from + 1}–${to}`);
+export const barsWords = (from: number, to: number): string => (to - from === 1 ? GRID_WORDS.barName(from + 1) : `bars ${from + 1}–${to}`);
 
 const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -37,10 +37,10 @@ export const SHEET_WORDS = {
   midi: 'MIDI file',
   paper: 'Paper',
   claveName: 'clave',
-  begins: (side: Side): string => `begins on the ${sideName(side)}`,
+  begins: (side: Side): string => `begins on the ${GRID_WORDS.sideName(side)}`,
   style: 'Style',
   key: 'Key',
-  level: (level: Level): string => `Level ${level}, ${LEVEL_WORDS[level]}`,
+  level: (level: Level): string => `Level ${level}, ${SCREEN.levels[level]}`,
   now: 'Now',
   goal: 'Goal',
   firstPass: 'A note in brackets is played the first time only.',

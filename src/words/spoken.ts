@@ -1,5 +1,4 @@
 import type { Degree } from '../vocabulary';
-import type { Language } from './language';
 
 /** A note name as it is printed: `C#4` gives `C♯`, `Bb` gives `B♭`. */
 export const printedNote = (name: string): string =>
@@ -14,47 +13,41 @@ export const printedChord = (symbol: string): string =>
     .replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash: string, letter: string, signs: string) => slash + letter + printedNote(signs))
     .replace(/[b#](?=\d)/g, printedNote);
 
-const AND: Readonly<Record<Language, string>> = { en: 'and' };
-
-/** Words joined as in speech: `a`, `a and b`, `a, b and c`. */
-export const spokenList = (words: readonly string[], language: Language): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${AND[language]} ${words.at(-1)}`;
-
-/** Degrees in words, as they stand after "the": `third`, `flat ninth`. */
-export const DEGREE_WORDS: Readonly<Record<Language, Readonly<Record<Degree, string>>>> = {
-  en: {
-    '1': 'root',
-    b2: 'flat second',
-    '2': 'second',
-    b3: 'third',
-    '3': 'third',
-    '4': 'fourth',
-    '#4': 'sharp fourth',
-    b5: 'flat fifth',
-    '5': 'fifth',
-    '#5': 'sharp fifth',
-    b6: 'flat sixth',
-    '6': 'sixth',
-    b7: 'seventh',
-    '7': 'seventh',
-    b9: 'flat ninth',
-    '9': 'ninth',
-    '#9': 'sharp ninth',
-    '11': 'eleventh',
-    '#11': 'sharp eleventh',
-    b13: 'flat thirteenth',
-    '13': 'thirteenth',
-    bb7: 'seventh',
-  },
+const DEGREES: Readonly<Record<Degree, string>> = {
+  '1': 'root',
+  b2: 'flat second',
+  '2': 'second',
+  b3: 'third',
+  '3': 'third',
+  '4': 'fourth',
+  '#4': 'sharp fourth',
+  b5: 'flat fifth',
+  '5': 'fifth',
+  '#5': 'sharp fifth',
+  b6: 'flat sixth',
+  '6': 'sixth',
+  b7: 'seventh',
+  '7': 'seventh',
+  b9: 'flat ninth',
+  '9': 'ninth',
+  '#9': 'sharp ninth',
+  '11': 'eleventh',
+  '#11': 'sharp eleventh',
+  b13: 'flat thirteenth',
+  '13': 'thirteenth',
+  bb7: 'seventh',
 };
 
-const COUNT_WORDS: Readonly<Record<Language, (beat: number) => string>> = { en: (beat) => `the & of ${beat}` };
-
-/**
- * A step of a bar as it is counted: in 4/4 `1`, `the & of 1`, `2` …; in 6/8 the six eighths `1` to `6`. Steps count from 0.
- */
-export function countName(step: number, sixEight: boolean, language: Language): string {
-  if (sixEight) return String(step + 1);
-  const beat = Math.floor(step / 2) + 1;
-  return step % 2 === 0 ? String(beat) : COUNT_WORDS[language](beat);
-}
+/** Pieces of sentences that other tables build on. */
+export const SPOKEN = {
+  /** Words joined as in speech: `a`, `a and b`, `a, b and c`. */
+  list: (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`),
+  /** Degrees in words, as they stand after "the": `third`, `flat ninth`. */
+  degrees: DEGREES,
+  /** A step of a bar as it is counted: in 4/4 `1`, `the & of 1`, `2` …; in 6/8 the six eighths `1` to `6`. Steps count from 0. */
+  count: (step: number, sixEight: boolean): string => {
+    if (sixEight) return String(step + 1);
+    const beat = Math.floor(step / 2) + 1;
+    return step % 2 === 0 ? String(beat) : `the & of ${beat}`;
+  },
+} as const;

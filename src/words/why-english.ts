@@ -1,5 +1,5 @@
 import type { Device, LineName, StrokeReason } from '../vocabulary';
-import { countName, DEGREE_WORDS, spokenList } from './spoken';
+import { SPOKEN } from './spoken';
 import type { WhyFacts, WhyNote } from './why-facts';
 
 /** The sentence about a stroke in English: what it is, how it came there and where it is struck, then anything out of the ordinary. */
@@ -8,16 +8,13 @@ export function whyInEnglish(facts: WhyFacts): string {
   return [identity(facts), placeAndMove(facts), ...remarks].join(' ');
 }
 
-const degree = (note: WhyNote): string => DEGREE_WORDS.en[note.degree];
+const degree = (note: WhyNote): string => SPOKEN.degrees[note.degree];
 const isBass = ({ role }: WhyFacts): boolean => role === 'root' || role === 'fifth' || role === 'third';
 
 function identity(facts: WhyFacts): string {
   const { outer, inner, chord, role } = facts;
-  const notes = spokenList(
-    inner.map(({ note }) => note),
-    'en',
-  );
-  const degrees = spokenList(inner.map(degree), 'en');
+  const notes = SPOKEN.list(inner.map(({ note }) => note));
+  const degrees = SPOKEN.list(inner.map(degree));
   if (!outer) return `${notes} are the ${degrees} of ${chord}${role === 'inner' ? ', inside the octave' : ''}.`;
   if (role === 'approach') return `${outer.note} is an approach note: it leads by step into the next stroke.`;
   if (role === 'root' && outer.degree !== '1') return `${outer.note} is the bass note written in ${chord}.`;
@@ -62,7 +59,7 @@ function moved(semitones: number): string {
 
 function place(facts: WhyFacts): string {
   const { step, sixEight, side } = facts;
-  const where = `on ${countName(step, sixEight, 'en')} of the ${side}-side`;
+  const where = `on ${SPOKEN.count(step, sixEight)} of the ${side}-side`;
   return [where, clave(facts.claveStroke), lead(facts)].filter((part) => part !== '').join(', ');
 }
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { cellSentence, motionWords, shapeWords, spokenNote, spokenNotes } from '../../src/words/grid';
+import { GRID_WORDS } from '../../src/words/grid';
+import { SHAPE_WORDS } from '../../src/words/hand-shape';
 
 describe('the words of the grid', () => {
   it('name a cell as the accessibility plan asks', () => {
-    const sentence = cellSentence({
+    const sentence = GRID_WORDS.cell({
       bar: 3,
       side: 2,
       count: '&',
@@ -20,7 +21,7 @@ describe('the words of the grid', () => {
   });
 
   it('name the left hand and the bass once where they play the same, what comes a sixteenth later, and the stroke of a drum', () => {
-    const sentence = cellSentence({
+    const sentence = GRID_WORDS.cell({
       bar: 1,
       side: 3,
       count: '4',
@@ -44,17 +45,17 @@ describe('the words of the grid', () => {
   });
 
   it('say notes, with double signs', () => {
-    expect(spokenNote('F#5')).toBe('F sharp 5');
-    expect(spokenNote('Bbb4')).toBe('B double flat 4');
-    expect(spokenNotes(['G5', 'Bb5', 'D6'])).toBe('G 5, B flat 5 and D 6');
+    expect(GRID_WORDS.spokenNote('F#5')).toBe('F sharp 5');
+    expect(GRID_WORDS.spokenNote('Bbb4')).toBe('B double flat 4');
+    expect(GRID_WORDS.spokenNotes(['G5', 'Bb5', 'D6'])).toBe('G 5, B flat 5 and D 6');
   });
 
   it('say a shape and how it came about', () => {
-    expect(shapeWords(['C#5', 'C#6'], '3', 'A7')).toBe('C♯ octave, third of A7');
-    expect(shapeWords(['C#5', 'G5', 'C#6'], '3', 'A7b9')).toBe('C♯ octave with G, third of A7♭9');
-    expect(motionWords(['G5'], [{ name: 'Bb5', semitones: -1 }])).toBe('G stays, B♭ a half step down');
+    expect(SHAPE_WORDS.shape(['C#5', 'C#6'], '3', 'A7')).toBe('C♯ octave, third of A7');
+    expect(SHAPE_WORDS.shape(['C#5', 'G5', 'C#6'], '3', 'A7b9')).toBe('C♯ octave with G, third of A7♭9');
+    expect(SHAPE_WORDS.motion(['G5'], [{ name: 'Bb5', semitones: -1 }])).toBe('G stays, B♭ a half step down');
     expect(
-      motionWords(
+      SHAPE_WORDS.motion(
         [],
         [
           { name: 'A5', semitones: 2 },
@@ -62,6 +63,6 @@ describe('the words of the grid', () => {
         ],
       ),
     ).toBe('both a whole step up');
-    expect(motionWords(['G5'], [{ name: 'E5', semitones: null }])).toBe('G stays, E is new');
+    expect(SHAPE_WORDS.motion(['G5'], [{ name: 'E5', semitones: null }])).toBe('G stays, E is new');
   });
 });

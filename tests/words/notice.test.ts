@@ -3,10 +3,10 @@ import type { ChartNotice } from '../../src/music/chart/chart';
 import { readChart } from '../../src/music/chart/read';
 import { unfold } from '../../src/music/chart/unfold';
 import { faultSentence } from '../../src/words/fault';
-import { noticeSentence } from '../../src/words/notice';
+import { NOTICES } from '../../src/words/notice';
 
 const notice = (code: ChartNotice['code'], detail: ChartNotice['detail'], section: string | null = 'A'): string =>
-  noticeSentence({ code, bar: section === null ? null : 7, section, detail });
+  NOTICES.sentence({ code, bar: section === null ? null : 7, section, detail });
 
 describe('notices', () => {
   it.each([
@@ -34,7 +34,7 @@ describe('notices', () => {
   it('speaks about a real chart whose seven-bar bridge turns the clave round', () => {
     const read = readChart('form: A, B, A\n[A]\n| Em7 | A7 |\n[B]\n| Gm7 | % | % | % | % | % | % |');
     const form = read.ok ? unfold(read.value) : null;
-    expect(form?.notices.map((each) => noticeSentence(each))).toEqual([
+    expect(form?.notices.map((each) => NOTICES.sentence(each))).toEqual([
       'B lasts 7 bars, which does not close the clave: what follows begins on the other side.',
       'A comes back on the 3-side: recount, or is a bar missing?',
     ]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SoundingBar } from '../../src/music/chart/chart';
 import { halfNotesPerMinute, type Side, type Stroke } from '../../src/vocabulary';
-import { countName, DEGREE_WORDS, printedChord, printedNote, spokenList } from '../../src/words/spoken';
+import { printedChord, printedNote, SPOKEN } from '../../src/words/spoken';
 import { whyStroke } from '../../src/words/why';
 
 const bar = (index: number, ticks = 1920): SoundingBar => ({
@@ -128,8 +128,8 @@ describe('words for notes, chords and counts', () => {
   });
 
   it('counts the steps of a bar and joins lists', () => {
-    expect([0, 1, 6, 7].map((step) => countName(step, false, 'en'))).toEqual(['1', 'the & of 1', '4', 'the & of 4']);
-    expect([[], ['a'], ['a', 'b'], ['a', 'b', 'c']].map((words) => spokenList(words, 'en'))).toEqual(['', 'a', 'a and b', 'a, b and c']);
-    expect(Object.values(DEGREE_WORDS.en).every((word) => word.length > 0)).toBe(true);
+    expect([0, 1, 6, 7].map((step) => SPOKEN.count(step, false))).toEqual(['1', 'the & of 1', '4', 'the & of 4']);
+    expect([[], ['a'], ['a', 'b'], ['a', 'b', 'c']].map((words) => SPOKEN.list(words))).toEqual(['', 'a', 'a and b', 'a, b and c']);
+    expect(Object.values(SPOKEN.degrees).every((word) => word.length > 0)).toBe(true);
   });
 });

@@ -1,4 +1,4 @@
-import { instrumentName } from '../../words/grid';
+import { GRID_WORDS } from '../../words/grid';
 import type { Panel } from './cards';
 import { cellWidth, type Frame } from './frame';
 import { PULSE } from './percussion-choice';
@@ -48,7 +48,7 @@ export function percussionRows(panel: Panel, frame: Frame, shown: readonly strin
     return [
       {
         name,
-        label: instrumentName(name),
+        label: GRID_WORDS.instrumentName(name),
         size,
         labelY: lane.top + size * 0.86,
         top: lane.top,

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { SCREEN } from '../../words/screen';
-import { SETTINGS_SCREEN, SHORTCUT_WORDS } from '../../words/settings-screen';
+import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from './desk-context';
 
 /** The list behind `?`: every key and what it does, and the switch that turns single keys off. */
@@ -15,7 +15,7 @@ export function KeyList(props: { readonly onClose: () => void }) {
     <dialog ref={dialog} className="key-list" aria-labelledby="key-list-title" onClose={props.onClose} onCancel={props.onClose}>
       <h2 id="key-list-title">{SCREEN.shortcutsName}</h2>
       <dl>
-        {SHORTCUT_WORDS.map(({ keys, does }) => (
+        {SETTINGS_SCREEN.shortcuts.map(({ keys, does }) => (
           <div key={keys}>
             <dt>{keys}</dt>
             <dd>{does}</dd>

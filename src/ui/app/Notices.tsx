@@ -1,4 +1,4 @@
-import { SCREEN } from '../../words/screen';
+import { PAGE_NOTICES } from '../../words/page-notices';
 import { useDesk, useRun } from './desk-context';
 
 /** What the page has to say once: another tab, records put aside, a setting that gave no music. Each has a way forward. */
@@ -11,17 +11,17 @@ export function Notices() {
     <div className="notices" aria-live="polite">
       {otherTab && (
         <p className="notice">
-          {otherTab.kind === 'fresh' ? SCREEN.otherTabFresh : SCREEN.otherTabParted}
+          {otherTab.kind === 'fresh' ? PAGE_NOTICES.otherTabFresh : PAGE_NOTICES.otherTabParted}
           <button type="button" className="plain" onClick={() => run({ kind: 'show the other tab' })}>
-            {SCREEN.showOther}
+            {PAGE_NOTICES.showOther}
           </button>
           <button type="button" className="plain" onClick={() => run({ kind: 'keep this one' })}>
-            {otherTab.kind === 'fresh' ? SCREEN.keepThis : SCREEN.understood}
+            {otherTab.kind === 'fresh' ? PAGE_NOTICES.keepThis : PAGE_NOTICES.understood}
           </button>
         </p>
       )}
-      {putAside > 0 && <p className="notice">{SCREEN.putAside(putAside)}</p>}
-      {trouble !== null && <p className="notice">{SCREEN.trouble(trouble)}</p>}
+      {putAside > 0 && <p className="notice">{PAGE_NOTICES.putAside(putAside)}</p>}
+      {trouble !== null && <p className="notice">{PAGE_NOTICES.trouble(trouble)}</p>}
     </div>
   );
 }

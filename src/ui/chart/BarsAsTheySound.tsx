@@ -1,7 +1,6 @@
 import { memo } from 'react';
 import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
 import { CHART_SCREEN } from '../../words/chart-screen';
-import { sectionWords } from '../../words/screen';
 import { printedChord } from '../../words/spoken';
 
 /** A long form is drawn up to here; typing stays quick. */
@@ -38,7 +37,7 @@ function VisitRows(props: {
   return (
     <div className={odd || visit.otherSide ? 'visit visit-turn' : 'visit'}>
       <h3>
-        {visit.section} <span className="caption">{sectionWords({ bars: count, side: visit.side })}</span>
+        {visit.section} <span className="caption">{CHART_SCREEN.section({ bars: count, side: visit.side })}</span>
         {odd && <span className="flag">{CHART_SCREEN.oddSection}</span>}
         {visit.otherSide && <span className="flag">{CHART_SCREEN.otherSide(visit.side)}</span>}
       </h3>

@@ -1,6 +1,5 @@
 import { type RefObject, useId } from 'react';
 import { CHART_SCREEN } from '../../words/chart-screen';
-import { keepingWords } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 
 /** The chart as text. Every keystroke is read; the text stays exactly as typed. */
@@ -40,7 +39,7 @@ export function ChartEditor({ field }: { readonly field: RefObject<HTMLTextAreaE
         onChange={(event) => run({ kind: 'type', text: event.target.value })}
       />
       <p className={keeping.kind === 'refused' ? 'keeping wrong' : 'keeping'} role={keeping.kind === 'refused' ? 'alert' : undefined}>
-        {keepingWords(keeping.kind, keeping.kind === 'refused' ? keeping.reason : null)}
+        {CHART_SCREEN.keeping(keeping.kind, keeping.kind === 'refused' ? keeping.reason : null)}
       </p>
     </section>
   );

@@ -1,6 +1,6 @@
 import { useCallback, useRef } from 'react';
 import { CHART_SCREEN } from '../../words/chart-screen';
-import { noticeSentence } from '../../words/notice';
+import { NOTICES } from '../../words/notice';
 import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { BarsAsTheySound } from './BarsAsTheySound';
@@ -32,7 +32,7 @@ export function ChartPage() {
       <div className={stale ? 'chart-read chart-stale' : 'chart-read'}>
         <h2>{CHART_SCREEN.asItSounds}</h2>
         <ul className="chart-notices">
-          {[...new Set(notices.filter(({ code }) => !AT_SECTION.includes(code)).map((notice) => noticeSentence(notice)))]
+          {[...new Set(notices.filter(({ code }) => !AT_SECTION.includes(code)).map((notice) => NOTICES.sentence(notice)))]
             .slice(0, 12)
             .map((sentence) => (
               <li key={sentence}>{sentence}</li>

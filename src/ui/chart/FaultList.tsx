@@ -2,6 +2,7 @@ import type { RefObject } from 'react';
 import type { ChartFault } from '../../music/chart/chart';
 import { corrected, placeInText } from '../../state/chart-text';
 import { CHART_SCREEN } from '../../words/chart-screen';
+import { PAGE_NOTICES } from '../../words/page-notices';
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 
@@ -31,7 +32,7 @@ export function FaultList({ field }: { readonly field: RefObject<HTMLTextAreaEle
 
   return (
     <section className="faults" aria-label={CHART_SCREEN.faults(faults.length)}>
-      {trouble !== null && <p className="wrong">{SCREEN.trouble(trouble)}</p>}
+      {trouble !== null && <p className="wrong">{PAGE_NOTICES.trouble(trouble)}</p>}
       <p className="faults-head" role="status">
         {faults.length === 0 ? CHART_SCREEN.noFaults : CHART_SCREEN.faults(faults.length)}
       </p>

@@ -1,6 +1,6 @@
 import { claveMarks, type Pad } from '../../layout/figure/rhythm-pad';
 import type { Clave } from '../../vocabulary';
-import { PAD_WORDS, padCellName } from '../../words/rhythm-pad';
+import { PAD_WORDS } from '../../words/rhythm-pad';
 
 /** One bar of the pad: eight steps on one side of the clave, the clave's strokes outlined. */
 export function PadRow({
@@ -23,7 +23,7 @@ export function PadRow({
         const step = from + index;
         return (
           <button key={step} type="button" className="pad-cell" data-clave={marks[step] || undefined} onClick={() => onTouch(step)}>
-            <span className="visually-hidden">{padCellName(clave.direction, step, role, marks[step] ?? false)}</span>
+            <span className="visually-hidden">{PAD_WORDS.cell(clave.direction, step, role, marks[step] ?? false)}</span>
             <span aria-hidden="true">{PAD_WORDS.marks[role]}</span>
           </button>
         );

@@ -1,6 +1,6 @@
 import type { FigureEdit } from '../../music/montuno/edits';
 import type { Stroke } from '../../vocabulary';
-import { PAD_WORDS, strokePlace } from '../../words/rhythm-pad';
+import { PAD_WORDS } from '../../words/rhythm-pad';
 import './figure.css';
 
 /** The place that was touched on the grid. */
@@ -31,7 +31,7 @@ export function StrokeEditor(props: {
   return (
     <section className="stroke-editor" aria-label={PAD_WORDS.editor}>
       <p>
-        <strong>{PAD_WORDS.editor}</strong>: {strokePlace(bar, step)}
+        <strong>{PAD_WORDS.editor}</strong>: {PAD_WORDS.place(bar, step)}
         {stroke && ` · ${stroke.names.join(' ')}`}
       </p>
       <div className="group-row">

@@ -1,6 +1,6 @@
 import { type CSSProperties, memo } from 'react';
 import type { Keyboard } from '../../layout/keyboard';
-import { GRID_WORDS } from '../../words/grid';
+import { SHAPE_WORDS } from '../../words/hand-shape';
 
 const WHITE_HEIGHT = 110;
 const BLACK_HEIGHT = 66;
@@ -44,7 +44,7 @@ export const HandStrip = memo(function HandStrip({ keyboard }: HandStripProps) {
               <g className="stays">
                 <rect x={x - 20} y={y - 34} width={40} height={17} rx={4} />
                 <text x={x} y={y - 21} textAnchor="middle" fontSize={15}>
-                  {GRID_WORDS.stays}
+                  {SHAPE_WORDS.stays}
                 </text>
               </g>
             </g>
@@ -56,10 +56,10 @@ export const HandStrip = memo(function HandStrip({ keyboard }: HandStripProps) {
       </svg>
       <div className="strip-words">
         <p className="words-now">
-          <i className="mark-now" /> {GRID_WORDS.now} <b data-words="now" /> <span data-words="now-left" />
+          <i className="mark-now" /> {SHAPE_WORDS.now} <b data-words="now" /> <span data-words="now-left" />
         </p>
         <p className="words-next">
-          <i className="mark-next" /> {GRID_WORDS.next} <b data-words="next" /> <span data-words="next-motion" />
+          <i className="mark-next" /> {SHAPE_WORDS.next} <b data-words="next" /> <span data-words="next-motion" />
         </p>
       </div>
     </section>

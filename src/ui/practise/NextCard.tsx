@@ -2,7 +2,7 @@ import { memo } from 'react';
 import type { Card } from '../../layout/grid/cards';
 import { nextBoxes } from '../../layout/grid/next-boxes';
 import type { TurnAhead } from '../../layout/grid/turns';
-import { barName, GRID_WORDS, sideName } from '../../words/grid';
+import { GRID_WORDS } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
 import { ChordDrawing, diamond } from './Marks';
@@ -40,9 +40,9 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, turn, o
           >
             <PanelGround panel={panel} />
             <span className="panel-head">
-              <span className="side-name">{sideName(panel.side)}</span>{' '}
+              <span className="side-name">{GRID_WORDS.sideName(panel.side)}</span>{' '}
               <span className="bar-name">
-                {barName(panel.bar.index + 1)}
+                {GRID_WORDS.barName(panel.bar.index + 1)}
                 {panel.sectionBar === 1 && <b> · {panel.bar.section}</b>}
               </span>
               <span className="texture" />

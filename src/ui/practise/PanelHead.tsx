@@ -1,6 +1,6 @@
 import type { Panel } from '../../layout/grid/cards';
 import type { Frame } from '../../layout/grid/frame';
-import { barName, GRID_WORDS, sideName } from '../../words/grid';
+import { GRID_WORDS } from '../../words/grid';
 
 /** What the heading of a panel is given. */
 export interface PanelHeadProps {
@@ -26,12 +26,12 @@ export function PanelHead({ panel, frame, saying, role, onStartAt }: PanelHeadPr
       onClick={() => onStartAt(bar.index)}
       title={GRID_WORDS.startAt(bar.index + 1, side)}
     >
-      <span className="side-name">{sideName(side)}</span>
+      <span className="side-name">{GRID_WORDS.sideName(side)}</span>
       <span className="pips" aria-hidden="true">
         {'◆'.repeat(side)}
       </span>
       <span className="bar-name">
-        {barName(bar.index + 1)}
+        {GRID_WORDS.barName(bar.index + 1)}
         {panel.sectionBar === 1 && <b> · {bar.section}</b>}
       </span>
       <span className="texture" aria-hidden="true" />

@@ -1,5 +1,5 @@
 import type { StrokeShape } from '../../layout/grid/percussion-rows';
-import { GRID_WORDS, instrumentName } from '../../words/grid';
+import { GRID_WORDS } from '../../words/grid';
 import { StrokeMark } from './StrokeMark';
 
 const SHAPES: readonly StrokeShape[] = ['accent', 'open', 'slap', 'plain'];
@@ -13,7 +13,7 @@ export interface PercussionCaptionProps {
 
 /** Under the rows: which instruments sound besides, and what the shapes mean. */
 export function PercussionCaption({ shown, told }: PercussionCaptionProps) {
-  const names = told.map(instrumentName);
+  const names = told.map(GRID_WORDS.instrumentName);
   return (
     <p className="percussion-caption">
       <span>{names.length > 0 && (shown.length > 0 ? GRID_WORDS.alsoPlaying(names) : GRID_WORDS.allPlaying(names))}</span>

@@ -1,5 +1,5 @@
 import type { HandShape } from '../../layout/keyboard';
-import { GRID_WORDS } from '../../words/grid';
+import { SHAPE_WORDS } from '../../words/hand-shape';
 
 /** Lights the keys of the hand strip and sets its words, without React: called once a stroke while playing. */
 export function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape | null): void {
@@ -15,7 +15,7 @@ export function lightStrip(strip: HTMLElement, now: HandShape | null, next: Hand
     arrow.setAttribute('d', move ? arrowBetween(strip, move.from, move.to) : '');
   });
   say(strip, 'now', now?.words ?? '');
-  say(strip, 'now-left', now?.leftWords ? `· ${GRID_WORDS.leftShort} ${now.leftWords}` : '');
+  say(strip, 'now-left', now?.leftWords ? `· ${SHAPE_WORDS.left} ${now.leftWords}` : '');
   say(strip, 'next', next?.words ?? '');
   say(strip, 'next-motion', next?.motion ? `· ${next.motion}` : '');
 }

@@ -1,7 +1,7 @@
 import { tempoLadder } from '../../layout/sheet/tempo-ladder';
 import { twelveKeys } from '../../layout/sheet/twelve-keys';
 import type { Key } from '../../music/chart/chart';
-import { keyWords } from '../../words/screen';
+import { CHANGES } from '../../words/changes';
 import { SHEET_WORDS } from '../../words/sheet';
 
 /** Boxes to tick with a pencil: the tempo ladder from now to the goal, and the twelve keys from this one round the circle. */
@@ -18,7 +18,7 @@ export function PracticeBoxes({ musicKey, tempo, goal }: { readonly musicKey: Ke
       <ul className="sheet-boxes">
         {twelveKeys(musicKey).map((key, i) => (
           <li key={key.tonic} className={i === 0 ? 'sheet-here' : undefined}>
-            {keyWords(key)}
+            {CHANGES.key(key)}
           </li>
         ))}
       </ul>

@@ -1,5 +1,5 @@
 import { headX } from '../../layout/notation/system-geometry';
-import { sideName } from '../../words/grid';
+import { GRID_WORDS } from '../../words/grid';
 import { MUSIC_FONTS } from './music-fonts';
 import type { SystemDrawing } from './system-drawing';
 
@@ -28,7 +28,7 @@ export function drawTexts(svg: SVGSVGElement, drawing: SystemDrawing): void {
     const bar = notation.bars[from + i];
     if (!bar) return;
     const left = i === 0 ? place.x : place.noteStart + 4;
-    const label = `${bar.sectionStart === null ? '' : `${bar.sectionStart} · `}${bar.index + 1} · ${sideName(bar.side)}`;
+    const label = `${bar.sectionStart === null ? '' : `${bar.sectionStart} · `}${bar.index + 1} · ${GRID_WORDS.sideName(bar.side)}`;
     labels.push(write(svg, label, left, geometry.labelY, { size: LABEL_SIZE, weight: bar.sectionStart === null ? 500 : 750 }, 'bar-label'));
     for (const chord of bar.chords) {
       const x = headX(geometry, bar.tick + chord.tick);

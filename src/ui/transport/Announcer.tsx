@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { changeSentence, keyWords } from '../../words/screen';
+import { CHANGES } from '../../words/changes';
 import { useDesk, usePlaying } from '../app/desk-context';
 
 /** How long a message about a change stays in sight. */
@@ -19,10 +19,10 @@ export function Announcer() {
     return () => clearTimeout(timer);
   }, [id]);
   const shown = announcement !== null && !stopped && id > gone;
-  const facts = shown && key ? { ...settings, thing: announcement.thing, key: keyWords(key) } : null;
+  const facts = shown && key ? { ...settings, thing: announcement.thing, key: CHANGES.key(key) } : null;
   return (
     <p className="announcer" role="status">
-      {facts && shown && changeSentence(facts, announcement.fromBar)}
+      {facts && shown && CHANGES.sentence(facts, announcement.fromBar)}
     </p>
   );
 }

@@ -1,9 +1,9 @@
 import { STYLE_CHOICES } from '../../state/choices';
 import { FEELS } from '../../state/settings';
 import { halfNotesPerMinute } from '../../vocabulary';
-import { FIGURE_SCREEN, styleFacts } from '../../words/figure-screen';
-import { usualTempoWords } from '../../words/own-figure-screen';
-import { tempoNumber } from '../../words/screen';
+import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
+import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 import { PercussionChoice } from './PercussionChoice';
@@ -30,14 +30,14 @@ export function BandGroup() {
         ]}
         onChoose={(value) => run({ kind: 'set', settings: { style: value === CHARTED ? null : value } })}
       />
-      {facts && <p className="caption">{styleFacts(facts)}</p>}
+      {facts && <p className="caption">{FIGURE_SCREEN.styleFacts(facts)}</p>}
       {facts && style !== null && (
         <button
           type="button"
           className="key"
           onClick={() => run({ kind: 'set', settings: { goalTempo: halfNotesPerMinute(facts.usual) } })}
         >
-          {usualTempoWords(tempoNumber(facts.usual, unit), unit)}
+          {OWN_FIGURE_SCREEN.usualTempo(SCREEN.tempo(facts.usual, unit), unit)}
         </button>
       )}
       <PercussionChoice />

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { SCREEN } from '../../words/screen';
+import { PAGE_NOTICES } from '../../words/page-notices';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 
 /** One line about hands and arms, after the first stop of a visit and never while the music runs, until it has been understood once. */
@@ -14,9 +14,9 @@ export function Caution() {
   if (seen || !stopped || !played) return null;
   return (
     <p className="caution" role="status">
-      {SCREEN.caution}
+      {PAGE_NOTICES.caution}
       <button type="button" className="plain" onClick={() => run({ kind: 'prefer', preferences: { cautionSeen: true } })}>
-        {SCREEN.cautionSeen}
+        {PAGE_NOTICES.cautionSeen}
       </button>
     </p>
   );

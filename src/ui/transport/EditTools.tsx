@@ -1,4 +1,4 @@
-import { EDIT_SCREEN } from '../../words/own-figure-screen';
+import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
 import { useDesk, useRun } from '../app/desk-context';
 
 /** Changes made to strokes by hand: how many, and the way back. Nothing until there are some. */
@@ -9,17 +9,17 @@ export function EditTools() {
   if (made + undone === 0) return null;
   return (
     <fieldset className="choice choice-loose">
-      <legend>{EDIT_SCREEN.name}</legend>
-      <p className="caption">{EDIT_SCREEN.count(made)}</p>
+      <legend>{OWN_FIGURE_SCREEN.edits.name}</legend>
+      <p className="caption">{OWN_FIGURE_SCREEN.edits.count(made)}</p>
       <div className="choice-row">
         <button type="button" className="key" aria-disabled={made === 0} onClick={() => run({ kind: 'undo edit' })}>
-          {EDIT_SCREEN.undo}
+          {OWN_FIGURE_SCREEN.edits.undo}
         </button>
         <button type="button" className="key" aria-disabled={undone === 0} onClick={() => run({ kind: 'redo edit' })}>
-          {EDIT_SCREEN.redo}
+          {OWN_FIGURE_SCREEN.edits.redo}
         </button>
         <button type="button" className="key" aria-disabled={made === 0} onClick={() => run({ kind: 'reset edits' })}>
-          {EDIT_SCREEN.reset}
+          {OWN_FIGURE_SCREEN.edits.reset}
         </button>
       </div>
     </fieldset>

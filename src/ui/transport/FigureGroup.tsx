@@ -1,7 +1,8 @@
 import { pairChoices } from '../../state/choices';
 import { COLOURS, DEVICES, LEVELS } from '../../state/settings';
+import { CHANGES } from '../../words/changes';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
-import { COLOUR_WORDS, DEVICE_HINTS, DEVICE_WORDS, LEVEL_WORDS, SCREEN } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
@@ -23,7 +24,7 @@ export function FigureGroup() {
         value={level}
         options={LEVELS.map((value) => ({
           value,
-          label: value === 'by section' ? LEVEL_WORDS[value] : `${value} · ${LEVEL_WORDS[value]}`,
+          label: value === 'by section' ? SCREEN.levels[value] : `${value} · ${SCREEN.levels[value]}`,
         }))}
         onChoose={(value) => run({ kind: 'set', settings: { level: value } })}
       />
@@ -31,7 +32,7 @@ export function FigureGroup() {
         <Choice
           name={SETTINGS_SCREEN.colour}
           value={colour}
-          options={COLOURS.map((value) => ({ value, label: COLOUR_WORDS[value] }))}
+          options={COLOURS.map((value) => ({ value, label: CHANGES.colours[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { colour: value } })}
         />
         <button type="button" className="key key-another" title={SETTINGS_SCREEN.anotherHint} onClick={() => run({ kind: 'another one' })}>
@@ -46,11 +47,11 @@ export function FigureGroup() {
               key={device}
               type="button"
               className="key"
-              title={DEVICE_HINTS[device]}
+              title={CHANGES.deviceHints[device]}
               aria-pressed={devices.includes(device)}
               onClick={() => run({ kind: 'toggle device', device })}
             >
-              {DEVICE_WORDS[device]}
+              {CHANGES.devices[device]}
             </button>
           ))}
         </div>

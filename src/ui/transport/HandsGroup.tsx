@@ -1,6 +1,6 @@
 import { COMPASSES, HANDS, STRETCHES } from '../../state/settings';
-import { compassWords, FIGURE_SCREEN, STRETCH_WORDS } from '../../words/figure-screen';
-import { HANDS_WORDS } from '../../words/screen';
+import { CHANGES } from '../../words/changes';
+import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Picker } from './Picker';
@@ -15,19 +15,19 @@ export function HandsGroup() {
       <Picker
         name={SETTINGS_SCREEN.hands}
         value={hands}
-        options={HANDS.map((value) => ({ value, label: HANDS_WORDS[value] }))}
+        options={HANDS.map((value) => ({ value, label: CHANGES.hands[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { hands: value } })}
       />
       <Picker
         name={FIGURE_SCREEN.stretch}
         value={stretch}
-        options={STRETCHES.map((value) => ({ value, label: STRETCH_WORDS[value] }))}
+        options={STRETCHES.map((value) => ({ value, label: FIGURE_SCREEN.stretches[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { stretch: value } })}
       />
       <Picker
         name={FIGURE_SCREEN.compass}
         value={compass}
-        options={COMPASSES.map((value) => ({ value, label: compassWords(value) }))}
+        options={COMPASSES.map((value) => ({ value, label: FIGURE_SCREEN.keys(value) }))}
         onChoose={(value) => run({ kind: 'set', settings: { compass: value } })}
       />
     </section>

@@ -1,4 +1,4 @@
-import { LEVEL_WORDS, SCREEN } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Stepper } from './Stepper';
 
@@ -17,7 +17,7 @@ export function LevelStepper() {
         onStep={(by) => run({ kind: 'step level', by })}
       >
         <output className="figure">{level === 'by section' ? '–' : level}</output>
-        <span className="caption">{LEVEL_WORDS[level]}</span>
+        <span className="caption">{SCREEN.levels[level]}</span>
       </Stepper>
     </fieldset>
   );

@@ -1,4 +1,4 @@
-import { loopWords, SCREEN } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
 import { useDesk, useDeskItself } from '../app/desk-context';
 
 /** The loop in the bar: on or off, and one more bar before or after it. */
@@ -19,7 +19,7 @@ export function LoopControl() {
         aria-pressed={loop !== null}
         onClick={() => run(loop ? { kind: 'loop off' } : { kind: 'loop cycle', bar: playing.getState().bar })}
       >
-        {loop ? loopWords(loop) : SCREEN.loopOff}
+        {loop ? SCREEN.loopRun(loop) : SCREEN.loopOff}
       </button>
       {loop && (
         <button type="button" className="key key-words" onClick={() => run({ kind: 'one bar after' })}>

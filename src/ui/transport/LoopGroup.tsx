@@ -1,4 +1,4 @@
-import { barNumber, loopWords, SCREEN } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useDeskItself } from '../app/desk-context';
 import { Stepper } from './Stepper';
@@ -10,7 +10,7 @@ export function LoopGroup() {
   return (
     <section className="group" aria-label={SCREEN.loop}>
       <h3>{SCREEN.loop}</h3>
-      <p className="group-now">{loopWords(loop)}</p>
+      <p className="group-now">{SCREEN.loopRun(loop)}</p>
       {loop ? (
         <>
           <div className="group-row">
@@ -19,7 +19,7 @@ export function LoopGroup() {
               up={`${SETTINGS_SCREEN.loopStart} ${SETTINGS_SCREEN.later}`}
               onStep={(by) => run({ kind: 'move loop end', end: 'from', by: by === 1 ? -1 : 1 })}
             >
-              <span className="figure">{barNumber(loop.fromBar)}</span>
+              <span className="figure">{SCREEN.barNumber(loop.fromBar)}</span>
               <span className="caption">{SETTINGS_SCREEN.loopStart}</span>
             </Stepper>
             <Stepper
@@ -27,7 +27,7 @@ export function LoopGroup() {
               up={`${SETTINGS_SCREEN.loopEnd} ${SETTINGS_SCREEN.later}`}
               onStep={(by) => run({ kind: 'move loop end', end: 'to', by })}
             >
-              <span className="figure">{barNumber(loop.toBar - 1)}</span>
+              <span className="figure">{SCREEN.barNumber(loop.toBar - 1)}</span>
               <span className="caption">{SETTINGS_SCREEN.loopEnd}</span>
             </Stepper>
           </div>

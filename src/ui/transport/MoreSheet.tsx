@@ -1,4 +1,5 @@
-import { HEARD_FROM } from '../../words/own-figure-screen';
+import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
+import { PAGE_NOTICES } from '../../words/page-notices';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { usePanel } from '../app/use-panel';
@@ -48,8 +49,8 @@ export function MoreSheet(props: {
           <RhythmPadGroup />
         </div>
       </div>
-      <p className="caution-line">{HEARD_FROM}</p>
-      <p className="caution-line">{SCREEN.caution}</p>
+      <p className="caution-line">{OWN_FIGURE_SCREEN.heardFrom}</p>
+      <p className="caution-line">{PAGE_NOTICES.caution}</p>
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { type PercussionName, percussionChoices } from '../../state/choices';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
-import { PERCUSSION_SCREEN } from '../../words/own-figure-screen';
+import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
 
@@ -21,13 +21,13 @@ export function PercussionChoice() {
         options={[
           { value: 'by style', label: FIGURE_SCREEN.percussions['by style'] },
           { value: 'none', label: FIGURE_SCREEN.percussions.none },
-          { value: 'chosen', label: PERCUSSION_SCREEN.chosen },
+          { value: 'chosen', label: OWN_FIGURE_SCREEN.percussion.chosen },
         ]}
         onChoose={(value) => choose(value === 'chosen' ? offered.slice(0, 1).map(({ id }) => id) : value)}
       />
       {typeof percussion !== 'string' && (
         <fieldset className="choice choice-loose">
-          <legend>{PERCUSSION_SCREEN.name}</legend>
+          <legend>{OWN_FIGURE_SCREEN.percussion.name}</legend>
           <div className="choice-row">
             {offered.map(({ id, name, evidence }) => (
               <button

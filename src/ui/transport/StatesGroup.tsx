@@ -1,6 +1,6 @@
 import { alignmentSentence } from '../../words/alignment-sentence';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
-import { noticeSentence } from '../../words/notice';
+import { NOTICES } from '../../words/notice';
 import { useDesk } from '../app/desk-context';
 import { EditTools } from './EditTools';
 import { OwnFigureField } from './OwnFigureField';
@@ -9,7 +9,7 @@ import { OwnFigureField } from './OwnFigureField';
 export function StatesGroup() {
   const score = useDesk((state) => state.music?.score ?? null);
   if (!score) return null;
-  const notices = [...new Set(score.notices.map((notice) => noticeSentence(notice)))];
+  const notices = [...new Set(score.notices.map((notice) => NOTICES.sentence(notice)))];
   return (
     <section className="group" aria-label={FIGURE_SCREEN.direction}>
       <h3>{FIGURE_SCREEN.direction}</h3>

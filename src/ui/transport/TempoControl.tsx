@@ -1,5 +1,5 @@
 import { TEMPO_RANGE } from '../../vocabulary';
-import { SCREEN, tempoNumber, tempoUnitWords } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Stepper } from './Stepper';
 
@@ -19,9 +19,9 @@ export function TempoControl() {
         atHighest={tempo >= TEMPO_RANGE.to}
         onStep={(by) => run({ kind: 'step tempo', by })}
       >
-        <output className="figure">{tempoNumber(tempo, unit)}</output>
+        <output className="figure">{SCREEN.tempo(tempo, unit)}</output>
         <span className="caption">
-          {tempoUnitWords(unit)} · {SCREEN.goal} {tempoNumber(goal, unit)}
+          {SCREEN.tempoUnit(unit)} · {SCREEN.goal} {SCREEN.tempo(goal, unit)}
         </span>
       </Stepper>
     </fieldset>

@@ -1,6 +1,6 @@
 import { type FormEvent, useId, useState } from 'react';
 import { halfNotesPerMinute, inputMillis, TEMPO_RANGE } from '../../vocabulary';
-import { SCREEN, tempoNumber, tempoRangeWords, tempoUnitWords } from '../../words/screen';
+import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
@@ -35,7 +35,7 @@ export function TempoGroup() {
           up={SETTINGS_SCREEN.higherGoal}
           onStep={(by) => run({ kind: 'step tempo', by, goal: true })}
         >
-          <span className="figure">{tempoNumber(goal, unit)}</span>
+          <span className="figure">{SCREEN.tempo(goal, unit)}</span>
           <span className="caption">{SCREEN.goal}</span>
         </Stepper>
         <button type="button" className="key" onClick={() => run({ kind: 'set', settings: { tempo: goal } })}>
@@ -45,7 +45,7 @@ export function TempoGroup() {
       <Choice
         name={SETTINGS_SCREEN.unitName}
         value={unit}
-        options={(['half', 'quarter'] as const).map((value) => ({ value, label: tempoUnitWords(value) }))}
+        options={(['half', 'quarter'] as const).map((value) => ({ value, label: SCREEN.tempoUnit(value) }))}
         onChoose={(tempoUnit) => run({ kind: 'prefer', preferences: { tempoUnit } })}
       />
     </section>
@@ -71,12 +71,12 @@ function TempoField({ unit }: { readonly unit: 'half' | 'quarter' }) {
   };
   return (
     <form className="tempo-field" onSubmit={take}>
-      <label htmlFor={id}>{tempoUnitWords(unit)}</label>
+      <label htmlFor={id}>{SCREEN.tempoUnit(unit)}</label>
       <input
         id={id}
         inputMode="decimal"
         autoComplete="off"
-        value={typed ?? String(tempoNumber(tempo, unit))}
+        value={typed ?? String(SCREEN.tempo(tempo, unit))}
         aria-invalid={wrong}
         aria-describedby={wrong ? `${id}-wrong` : undefined}
         onChange={(event) => setTyped(event.target.value)}
@@ -84,7 +84,7 @@ function TempoField({ unit }: { readonly unit: 'half' | 'quarter' }) {
       />
       {wrong && (
         <p className="wrong" id={`${id}-wrong`} role="alert">
-          {tempoRangeWords(unit)}
+          {SCREEN.tempoRange(unit)}
         </p>
       )}
     </form>

@@ -1,5 +1,6 @@
 import { lazy, Suspense, startTransition, useEffect, useId, useState } from 'react';
-import { blockedWords, SCREEN } from '../../words/screen';
+import { PAGE_NOTICES } from '../../words/page-notices';
+import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { Announcer } from './Announcer';
 import { Caution } from './Caution';
@@ -31,7 +32,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
       <Caution />
       {blocked !== null && (
         <p className="transport-blocked" role="alert">
-          {blockedWords(blocked)}
+          {PAGE_NOTICES.blocked(blocked)}
         </p>
       )}
       <Suspense fallback={null}>

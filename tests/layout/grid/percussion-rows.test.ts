@@ -7,7 +7,7 @@ import { DEMO_BOOK } from '../../../src/music/chart/demo-book';
 import { readChart } from '../../../src/music/chart/read';
 import { PERCUSSION_INSTRUMENTS, PERCUSSION_PATTERNS } from '../../../src/music/percussion/patterns';
 import { arrange } from '../../../src/music/score';
-import { instrumentName } from '../../../src/words/grid';
+import { GRID_WORDS } from '../../../src/words/grid';
 
 const chart = readChart(DEMO_BOOK[0]?.text ?? '');
 if (!chart.ok) throw new Error('the demo chart must be read');
@@ -60,7 +60,7 @@ describe('the rows of the percussion', () => {
     // A pattern is named after its instrument or after what is played on it; accents must agree where the word is the same.
     const plain = (word: string) => word.normalize('NFD').replace(/\p{M}/gu, '');
     for (const instrument of PERCUSSION_INSTRUMENTS) {
-      const name = instrumentName(instrument);
+      const name = GRID_WORDS.instrumentName(instrument);
       const written = PERCUSSION_PATTERNS.filter((pattern) => pattern.instrument === instrument).flatMap((pattern) =>
         pattern.name.split(/[ ,]+/),
       );

@@ -1,0 +1,19 @@
+/** What the page says once, in its own time: another tab, records put aside, sound that does not start, the line about hands and arms. */
+export const PAGE_NOTICES = {
+  caution: 'Montuno playing is heavy work. Stop when it hurts, shake out, rest; if it keeps hurting, see a teacher or a clinician.',
+  cautionSeen: 'Understood',
+  /** What the page says when sound cannot start. */
+  blocked: (reason: string): string =>
+    `The sound could not start: ${reason}. Touch the page or press a key to go on, or look whether this page may play sound.`,
+  otherTabFresh: 'This chart was changed in another tab.',
+  otherTabParted: 'This chart was changed in another tab too. Yours goes on here as a chart of its own; nothing is lost.',
+  showOther: 'Show the other one',
+  keepThis: 'Keep this one as well',
+  understood: 'All right',
+  putAside: (count: number): string =>
+    count === 1
+      ? 'One saved record could not be read. It was put aside untouched, and everything else is here.'
+      : `${count} saved records could not be read. They were put aside untouched, and everything else is here.`,
+  trouble: (reason: string): string =>
+    `This could not be made into music (${reason}). The last good music is kept; please change the last setting back.`,
+} as const;
