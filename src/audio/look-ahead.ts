@@ -3,6 +3,7 @@ import type { Performance, PerformedEvent } from '../performance/performance';
 import { firstPlayTick, forgetSpansBefore, lastPlayTick, programmeAt, soundsIn, startProgramme } from '../performance/programme';
 import { forgetBefore, nearestTick, secondsAt, steadyTempo, tickAt, withTempo } from '../performance/tempo';
 import { decideUntil, landingOf, NO_WISHES, type VampState, vampAt } from '../performance/vamps';
+import type { SoundingMusic } from '../state/listening/ports';
 import type { Heard, PlayRequest, SoundingVamp } from '../state/ports';
 import type { AudioSeconds, HalfNotesPerMinute } from '../vocabulary';
 import { audioSeconds, songSeconds } from '../vocabulary';
@@ -41,6 +42,8 @@ export interface LookAhead {
   heardAt(at: AudioSeconds): Heard;
   /** What is heard at a moment of the audio clock, or the form that it is an open vamp of. */
   formAt(at: AudioSeconds): Performance;
+  /** As `Player.music`. */
+  music(): SoundingMusic;
   /** When everything is over, or null while the music goes round. */
   endsAt(): AudioSeconds | null;
 }
@@ -105,6 +108,7 @@ export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): Loo
     formAt(at) {
       return programmeAt(programme, heardTick(at)).form;
     },
+    music: () => ({ songZero: firstAt, tempo, spans: programme.spans, handedTo }),
     endsAt() {
       const end = lastPlayTick(programme);
       return end === null ? null : momentOf(end);

@@ -1,5 +1,6 @@
+// long because everything that one press of Play sets going is joined here
 import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../state/ports';
-import { type AudioSeconds, audioSeconds } from '../vocabulary';
+import { type AudioSeconds, audioSeconds, inputMillis } from '../vocabulary';
 import { createAudioDevice } from './audio-device';
 import { createBanks } from './banks';
 import type { Desk, DeskSound } from './desk';
@@ -45,6 +46,7 @@ export interface PlayerOptions {
 export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Player {
   const folder = samplesFolder ?? new URL('samples/', document.baseURI).href;
   const listeners = new Set<() => void>();
+  const hearers = new Set<(sound: ScheduledSound) => void>();
   let desk: Desk | null = null;
   let deskLoading: Promise<void> | null = null;
   let deskFailed = false;
@@ -121,6 +123,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       if (sound.at < now - TOO_LATE_SECONDS) continue;
       desk.start(sound.event, sound.at, sound.seconds, sound.countIn ? 'count-in' : undefined);
       witness?.(sound);
+      for (const hear of hearers) hear(sound);
     }
     const end = look.endsAt();
     if (end !== null && heardTime(readClock(context)) >= end) session = null;
@@ -224,6 +227,22 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       else strike();
     },
     heard: () => atHeard((look, at) => look.heardAt(at)),
+    clock() {
+      const context = device.context();
+      if (context === null || context.state !== 'running') return null;
+      const reading = readClock(context);
+      const latency = reading.outputLatency ?? reading.baseLatency;
+      return {
+        pair: { audio: heardTime(reading), input: inputMillis(reading.nowMs) },
+        latencyMs: latency === null ? null : latency * 1000,
+        rate: context.sampleRate,
+      };
+    },
+    onSound(listener) {
+      hearers.add(listener);
+      return () => hearers.delete(listener);
+    },
+    music: () => session?.look?.music() ?? null,
     soundState,
     transportState,
     onChange(listener) {

@@ -1,5 +1,5 @@
 import type { Mix, Player, PlayRequest } from '../state/ports';
-import { audioSeconds } from '../vocabulary';
+import { audioSeconds, inputMillis } from '../vocabulary';
 import type { LookAhead, ScheduledSound } from './look-ahead';
 import { startLookAhead } from './look-ahead';
 
@@ -20,6 +20,7 @@ const AHEAD_SECONDS = 0.2;
 /** A fresh recorder, its clock at 0. */
 export function createRecorderPlayer(): RecorderPlayer {
   const listeners = new Set<() => void>();
+  const hearers = new Set<(sound: ScheduledSound) => void>();
   const sounds: ScheduledSound[] = [];
   const strokes: (readonly number[])[] = [];
   let now = 0;
@@ -30,7 +31,9 @@ export function createRecorderPlayer(): RecorderPlayer {
 
   const tick = (): void => {
     if (look === null) return;
-    sounds.push(...look.advance(audioSeconds(now + AHEAD_SECONDS)));
+    const handed = look.advance(audioSeconds(now + AHEAD_SECONDS));
+    sounds.push(...handed);
+    for (const sound of handed) for (const hear of hearers) hear(sound);
     const end = look.endsAt();
     if (end !== null && now >= end) look = null;
   };
@@ -63,6 +66,12 @@ export function createRecorderPlayer(): RecorderPlayer {
       strokes.push(midi);
     },
     heard: () => look?.heardAt(audioSeconds(now)) ?? null,
+    clock: () => ({ pair: { audio: audioSeconds(now), input: inputMillis(now * 1000) }, latencyMs: 0, rate: 48_000 }),
+    onSound(listener) {
+      hearers.add(listener);
+      return () => hearers.delete(listener);
+    },
+    music: () => look?.music() ?? null,
     soundState: () => (started ? { kind: 'running', samples: 'ready' } : { kind: 'off' }),
     transportState() {
       if (look === null) return { kind: 'stopped' };

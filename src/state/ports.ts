@@ -1,6 +1,7 @@
 import type { PartName, Performance } from '../performance/performance';
 import type { VampState } from '../performance/vamps';
 import type { HalfNotesPerMinute } from '../vocabulary';
+import type { OutputClock, SoundingMusic, SoundOnItsWay } from './listening/ports';
 
 /** What the state asks of the world outside. Each port has a real side (audio, device) and a recorder for tests. */
 
@@ -80,6 +81,12 @@ export interface Player {
   sound(midi: readonly number[], velocity: number): void;
   /** Read once a frame by the playhead; null when stopped. */
   heard(): Heard | null;
+  /** Both clocks now, for mapping what is played to what is heard; null before the sound runs. */
+  clock(): OutputClock | null;
+  /** Hears of every sound as it is handed to the device, in order of its moment there. Returns the way to stop. */
+  onSound(listener: (sound: SoundOnItsWay) => void): () => void;
+  /** What plays and when, for judging what is played to it; null when stopped. */
+  music(): SoundingMusic | null;
   soundState(): SoundState;
   transportState(): TransportState;
   /** Called when the sound or transport state changes, never per frame. Returns the way to stop listening. */

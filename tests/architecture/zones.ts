@@ -70,8 +70,9 @@ export const ZONES: readonly Zone[] = [
     ['midi-file', 'fflate', 'client-zip', 'qrcode', 'saxes'],
     'Bytes or text in and out: saving is the FileSaver port, called by src/state.',
   ),
-  zone('audio', ['performance'], ['tone', 'tone/*'], PORTS, ['state/ports']),
-  zone('input', ['performance'], [], PORTS, ['state/ports']),
+  zone('audio', ['performance'], ['tone', 'tone/*'], PORTS, ['state/ports', 'state/listening/ports']),
+  zone('input', ['performance'], [], PORTS, ['state/ports', 'state/listening/ports']),
+  zone('device/worklets', ['practice', 'device'], [], `${PORTS} A worklet is fed by messages.`),
   zone('device/workers', ['music', 'performance', 'exchange', 'practice', 'device'], [], PORTS, ['state/ports']),
   zone('device', ['performance'], ['idb'], `${PORTS} Code for a worker belongs in src/device/workers.`, ['state/ports']),
   zone(

@@ -14,6 +14,7 @@ const FOLDERS = [
   'exchange',
   'audio',
   'input',
+  'device/worklets',
   'device/workers',
   'device',
   'state',
@@ -28,7 +29,7 @@ const last = (name: string) => name.slice(name.lastIndexOf('/') + 1);
 function refused(zone: Zone): string[] {
   const folders = FOLDERS.filter((name) => permission(zone, name) === 'no' && name !== zone.name);
   const files = FILES.filter((name) => permission(zone, name) === 'no' && name !== zone.name);
-  const ports = zone.typesOnly.includes('state/ports') ? ['!../**/state/ports'] : [];
+  const ports = zone.typesOnly.filter((name) => name.startsWith('state/')).map((name) => `!../**/${name}`);
   return [
     ...folders.map((name) => `../**/${last(name)}/**`),
     ...files.flatMap((name) => (name === 'music/score' ? ['../**/score', '../**/score-*'] : [`../**/${last(name)}`])),

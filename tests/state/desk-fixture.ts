@@ -70,6 +70,15 @@ export class SilentPlayer implements Player {
   heard(): Heard | null {
     return this.performance && { tick: this.tick, pass: 0, countIn: this.countIn, performance: this.performance };
   }
+  clock(): null {
+    return null;
+  }
+  onSound(): () => void {
+    return () => undefined;
+  }
+  music(): null {
+    return null;
+  }
   soundState(): SoundState {
     return { kind: 'running', samples: 'ready' };
   }
