@@ -4,7 +4,6 @@ import { SCREEN } from '../../words/screen';
 import { Transport } from '../transport/Transport';
 import { DeskContext } from './desk-context';
 import { Header } from './Header';
-import { Notices } from './Notices';
 import { PractisePage } from './PractisePage';
 import { Shield } from './Shield';
 import { usePlace } from './use-place';
@@ -15,6 +14,7 @@ import './app.css';
 const BalancePanel = lazy(() => import('../balance/BalancePanel').then((module) => ({ default: module.BalancePanel })));
 const ChartPage = lazy(() => import('../chart/ChartPage').then((module) => ({ default: module.ChartPage })));
 const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
+const Notices = lazy(() => import('./Notices').then((module) => ({ default: module.Notices })));
 const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
 
 /** The whole page around one desk. */
@@ -47,7 +47,9 @@ function Page({ desk }: { readonly desk: Desk }) {
         {open === 'balance' && <BalancePanel onClose={close} />}
         {open === 'keys' && <KeyList onClose={close} />}
       </Suspense>
-      <Notices />
+      <Suspense fallback={null}>
+        <Notices />
+      </Suspense>
       <main id="music" className={`place place-${place}`} tabIndex={-1}>
         <Shield key={place}>
           <Suspense fallback={<p className="empty">{SCREEN.loading}</p>}>

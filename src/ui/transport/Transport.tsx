@@ -1,9 +1,7 @@
 import { lazy, Suspense, startTransition, useEffect, useId, useState } from 'react';
-import { PAGE_NOTICES } from '../../words/page-notices';
 import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { Announcer } from './Announcer';
-import { Caution } from './Caution';
 import { DirectionSwitch } from './DirectionSwitch';
 import { HandSwitches } from './HandSwitches';
 import { LevelStepper } from './LevelStepper';
@@ -13,13 +11,13 @@ import './transport.css';
 
 const fetchMore = () => import('./MoreSheet');
 const CueButton = lazy(() => import('./CueButton').then((module) => ({ default: module.CueButton })));
+const TransportNotices = lazy(() => import('./TransportNotices').then((module) => ({ default: module.TransportNotices })));
 const MoreSheet = lazy(() => fetchMore().then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
 export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void }) {
   const run = useRun();
   const stopped = usePlaying((state) => state.transport.kind === 'stopped');
-  const blocked = usePlaying((state) => (state.sound.kind === 'blocked' ? state.sound.reason : null));
   const cue = usePlaying((state) => state.vamp !== null);
   const ready = useDesk((state) => state.music !== null);
   const direction = useDesk((state) => state.settings.direction);
@@ -29,12 +27,9 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   return (
     <section className="transport" aria-label={SCREEN.transportName}>
       <Announcer />
-      <Caution />
-      {blocked !== null && (
-        <p className="transport-blocked" role="alert">
-          {PAGE_NOTICES.blocked(blocked)}
-        </p>
-      )}
+      <Suspense fallback={null}>
+        <TransportNotices />
+      </Suspense>
       <Suspense fallback={null}>
         {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
       </Suspense>
