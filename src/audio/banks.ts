@@ -1,7 +1,7 @@
+import type { InstrumentName } from '../performance/sounds/sample-set';
+import { INSTRUMENTS } from '../performance/sounds/sample-set';
+import type { BankSound } from '../performance/sounds/sound-bank';
 import { loadBank, makeBank } from './load-samples';
-import type { InstrumentName } from './sample-set';
-import { INSTRUMENTS } from './sample-set';
-import type { BankSound } from './sound-bank';
 
 /** The sounds of every instrument: made by rule at first, recordings as soon as they are decoded. */
 export interface Banks {

@@ -5,11 +5,12 @@ import { WaveShaper } from 'tone/build/esm/signal/WaveShaper.js';
 import { ToneBufferSource } from 'tone/build/esm/source/buffer/ToneBufferSource.js';
 import type { PartName } from '../performance/performance';
 import { PARTS } from '../performance/performance';
+import { COUNT_IN_GAIN, PART_GAIN, RELEASE_SECONDS, SHORTEST_NOTE_SECONDS } from '../performance/sounds/balance';
+import { CEILING_INPUT, ceilingCurve } from '../performance/sounds/ceiling';
+import type { InstrumentName } from '../performance/sounds/sample-set';
+import type { BankSound } from '../performance/sounds/sound-bank';
+import { instrumentOf, pickSound } from '../performance/sounds/sound-bank';
 import type { Mix } from '../state/ports';
-import { CEILING_INPUT, ceilingCurve } from './ceiling';
-import type { InstrumentName } from './sample-set';
-import type { BankSound } from './sound-bank';
-import { instrumentOf, pickSound } from './sound-bank';
 
 /*
  * The sounding side: voices → one gain per part → sum → ceiling → overall loudness → stop gate → the device.
@@ -45,19 +46,7 @@ export type Aside = 'count-in' | 'touch';
 type Channel = PartName | Aside;
 const ASIDES: readonly Aside[] = ['count-in', 'touch'];
 
-/** How the parts stand to each other at equal levels: set on offline renderings so that the clave is heard over the full piano. */
-const CHANNEL_GAIN: Readonly<Record<Channel, number>> = {
-  'piano right': 1.5,
-  'piano left': 1.2,
-  bass: 1.2,
-  clave: 1.1,
-  pulse: 0.8,
-  percussion: 0.8,
-  'count-in': 0.6,
-  touch: 1.1,
-};
-/** A damper falls, a finger leaves the string: seconds of fading after a note's end. */
-const RELEASE_SECONDS: Readonly<Record<InstrumentName, number>> = { piano: 0.09, bass: 0.07, drums: 0.02 };
+const CHANNEL_GAIN: Readonly<Record<Channel, number>> = { ...PART_GAIN, 'count-in': COUNT_IN_GAIN, touch: 1.1 };
 const STOP_RAMP_SECONDS = 0.015;
 const MIX_RAMP_SECONDS = 0.02;
 
@@ -106,7 +95,7 @@ export function createDesk(native: BaseAudioContext): Desk {
       source.onended = () => voices.delete(voice);
       source.connect(channel);
       source.start(start, 0, undefined, picked.gain);
-      if (instrument !== 'drums') source.stop(start + Math.max(0.03, seconds));
+      if (instrument !== 'drums') source.stop(start + Math.max(SHORTEST_NOTE_SECONDS, seconds));
       voices.add(voice);
     },
     silence() {

@@ -1,7 +1,6 @@
-import type { InstrumentName } from './sample-set';
-import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from './sample-set';
-import type { BankSound } from './sound-bank';
-import { bassTone, DRUM_NAMES, drumTone, pianoTone, SYNTHESISED_RATE } from './synthesised-set';
+import { madeBank, RECORDINGS, recordedBank } from '../performance/sounds/recordings';
+import type { InstrumentName } from '../performance/sounds/sample-set';
+import type { BankSound } from '../performance/sounds/sound-bank';
 
 /** An instrument's recordings, or the first file that could not be used and why. */
 export type LoadedBank =
@@ -11,35 +10,18 @@ export type LoadedBank =
 /** Turns file bytes into sound; the browser's `decodeAudioData`. */
 export type Decode = (bytes: ArrayBuffer) => Promise<AudioBuffer>;
 
-interface Wanted {
-  readonly file: string;
-  readonly midi: number | null;
-  readonly drum: string | null;
-  readonly velocity: number;
-}
-
-const WANTED: Readonly<Record<InstrumentName, readonly Wanted[]>> = {
-  piano: PIANO_SAMPLES.map((sample) => ({ ...sample, drum: null })),
-  bass: BASS_SAMPLES.map((sample) => ({ ...sample, drum: null })),
-  drums: DRUM_SAMPLES.map(({ file, drum }) => ({ file, drum, midi: null, velocity: 110 })),
-};
-
-const MADE_VELOCITY = 108;
-const PIANO_MADE = [36, 42, 48, 54, 60, 66, 72, 78, 84, 90, 96];
-const BASS_MADE = [28, 34, 40, 46, 52];
-
 /** Fetches and decodes one instrument's files below `folder`. Never throws: what goes wrong names the file. */
 export async function loadBank(instrument: InstrumentName, folder: string, decode: Decode): Promise<LoadedBank> {
   try {
-    const bank = await Promise.all(
-      WANTED[instrument].map(async ({ file, midi, drum, velocity }) => ({
+    const decoded = await Promise.all(
+      RECORDINGS[instrument].map(async ({ file, midi, drum, velocity }) => ({
         buffer: await loadFile(folder, file, decode),
         midi,
         drum,
         velocity,
       })),
     );
-    return { kind: 'loaded', bank: instrument === 'drums' ? [...bank, ...pulseOf(bank)] : bank };
+    return { kind: 'loaded', bank: recordedBank(instrument, decoded, bufferOf) };
   } catch (error) {
     return error instanceof BadFile
       ? { kind: 'failed', file: error.file, why: error.message }
@@ -48,11 +30,7 @@ export async function loadBank(instrument: InstrumentName, folder: string, decod
 }
 
 /** An instrument made by rule, ready at once. */
-export function makeBank(instrument: InstrumentName): readonly BankSound<AudioBuffer>[] {
-  if (instrument === 'drums') return DRUM_NAMES.map(drumSound);
-  const [pitches, tone] = instrument === 'piano' ? [PIANO_MADE, pianoTone] : [BASS_MADE, bassTone];
-  return pitches.map((midi) => ({ buffer: bufferOf(tone(midi)), midi, drum: null, velocity: MADE_VELOCITY }));
-}
+export const makeBank = (instrument: InstrumentName): readonly BankSound<AudioBuffer>[] => madeBank(instrument, bufferOf);
 
 class BadFile extends Error {
   constructor(
@@ -77,14 +55,8 @@ async function loadFile(folder: string, file: string, decode: Decode): Promise<A
   });
 }
 
-function pulseOf(bank: readonly BankSound<AudioBuffer>[]): BankSound<AudioBuffer>[] {
-  return DRUM_NAMES.filter((name) => !bank.some(({ drum }) => drum === name)).map(drumSound);
-}
-
-const drumSound = (drum: string): BankSound<AudioBuffer> => ({ buffer: bufferOf(drumTone(drum)), midi: null, drum, velocity: 110 });
-
-function bufferOf(frames: Float32Array): AudioBuffer {
-  const buffer = new AudioBuffer({ length: frames.length, numberOfChannels: 1, sampleRate: SYNTHESISED_RATE });
+function bufferOf(frames: Float32Array, sampleRate: number): AudioBuffer {
+  const buffer = new AudioBuffer({ length: frames.length, numberOfChannels: 1, sampleRate });
   buffer.getChannelData(0).set(frames);
   return buffer;
 }

@@ -1,4 +1,5 @@
 // long because everything that one press of Play sets going is joined here
+import { INSTRUMENTS } from '../performance/sounds/sample-set';
 import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../state/ports';
 import { type AudioSeconds, audioSeconds, inputMillis } from '../vocabulary';
 import { createAudioDevice } from './audio-device';
@@ -7,7 +8,6 @@ import type { Desk, DeskSound } from './desk';
 import { heardTime, readClock } from './heard-time';
 import type { LookAhead, ScheduledSound } from './look-ahead';
 import { startLookAhead } from './look-ahead';
-import { INSTRUMENTS } from './sample-set';
 import { joinTabs } from './tab-claim';
 import { createTicker } from './ticker';
 

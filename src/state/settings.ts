@@ -5,6 +5,7 @@ import type { ArrangeOptions } from '../music/score';
 import type { Feel } from '../performance/feel';
 import type { PartName } from '../performance/performance';
 import { PARTS } from '../performance/performance';
+import { FIRST_LEVELS } from '../performance/sounds/first-levels';
 import {
   type Clave,
   type Colour,
@@ -119,15 +120,10 @@ export interface Preferences {
   readonly cautionSeen: boolean;
 }
 
-/** Moderate loudness: the piano in front, the pulse behind. */
-export const DEFAULT_BALANCE: Balance = {
-  'piano right': { level: 0.8, muted: false },
-  'piano left': { level: 0.7, muted: false },
-  bass: { level: 0.7, muted: false },
-  clave: { level: 0.65, muted: false },
-  pulse: { level: 0.35, muted: true },
-  percussion: { level: 0.5, muted: false },
-};
+/** Moderate loudness: the piano in front, the pulse behind and silent until asked for. */
+export const DEFAULT_BALANCE = Object.fromEntries(
+  PARTS.map((part) => [part, { level: FIRST_LEVELS[part], muted: part === 'pulse' }]),
+) as unknown as Balance;
 
 /** The settings of a chart that was never opened before, before the chart's own tempo and clave are taken over. */
 export const DEFAULT_SETTINGS: Settings = {

@@ -1,5 +1,5 @@
 /**
- * Renders public/samples/ from Debian's fluid-soundfont-gm (FluidR3 GM, MIT): every note of src/audio/sample-set.ts is
+ * Renders public/samples/ from Debian's fluid-soundfont-gm (FluidR3 GM, MIT): every note of src/performance/sounds/sample-set.ts is
  * played by fluidsynth, cut at its onset with sox and encoded with lame, whose tag lets browsers drop the encoder's delay, so the
  * decoded onset is where the cut put it. Run: npx tsx tests/scripts/render-samples.ts
  * Needs: apt-get install fluidsynth fluid-soundfont-gm sox lame
@@ -10,7 +10,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { MidiEvent } from 'midi-file';
 import { writeMidi } from 'midi-file';
-import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES, PROGRAMS } from '../../src/audio/sample-set';
+import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES, PROGRAMS } from '../../src/performance/sounds/sample-set';
 
 const SOUND_FONT = '/usr/share/sounds/sf2/FluidR3_GM.sf2';
 const OUT = 'public/samples';

@@ -1,8 +1,8 @@
 import type { DeskSound } from '../../../../src/audio/desk';
 import type { ScheduledSound } from '../../../../src/audio/look-ahead';
 import { createPlayer } from '../../../../src/audio/player';
-import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../../../src/audio/sample-set';
 import type { PartName } from '../../../../src/performance/performance';
+import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../../../src/performance/sounds/sample-set';
 import type { SoundState } from '../../../../src/state/ports';
 import { halfNotesPerMinute } from '../../../../src/vocabulary';
 import { PLAYER_CONTRACT } from '../../../audio/player-contract';

@@ -1,9 +1,9 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { CEILING_INPUT, CEILING_KNEE, CEILING_LIMIT, ceilingCurve, underCeiling } from '../../src/audio/ceiling';
-import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../src/audio/sample-set';
-import { instrumentOf, pickSound } from '../../src/audio/sound-bank';
-import { bassTone, DRUM_NAMES, drumTone, pianoTone, SYNTHESISED_RATE } from '../../src/audio/synthesised-set';
+import { CEILING_INPUT, CEILING_KNEE, CEILING_LIMIT, ceilingCurve, underCeiling } from '../../../src/performance/sounds/ceiling';
+import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../../src/performance/sounds/sample-set';
+import { instrumentOf, pickSound } from '../../../src/performance/sounds/sound-bank';
+import { bassTone, DRUM_NAMES, drumTone, pianoTone, SYNTHESISED_RATE } from '../../../src/performance/sounds/synthesised-set';
 
 const FILES = [...PIANO_SAMPLES, ...BASS_SAMPLES, ...DRUM_SAMPLES].map(({ file }) => file);
 

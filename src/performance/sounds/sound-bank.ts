@@ -1,4 +1,4 @@
-import type { PartName } from '../performance/performance';
+import type { PartName } from '../performance';
 import { percussionSound } from './percussion-sounds';
 import type { InstrumentName } from './sample-set';
 import { STRONG_FROM } from './sample-set';

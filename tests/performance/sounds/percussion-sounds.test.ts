@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { PERCUSSION_SOUNDS, percussionSound } from '../../src/audio/percussion-sounds';
-import { DRUM_SAMPLES } from '../../src/audio/sample-set';
-import { DRUM_NAMES, drumTone, SYNTHESISED_RATE } from '../../src/audio/synthesised-set';
-import { STROKES_BY_INSTRUMENT } from '../../src/music/percussion/percussion';
+import { STROKES_BY_INSTRUMENT } from '../../../src/music/percussion/percussion';
+import { PERCUSSION_SOUNDS, percussionSound } from '../../../src/performance/sounds/percussion-sounds';
+import { DRUM_SAMPLES } from '../../../src/performance/sounds/sample-set';
+import { DRUM_NAMES, drumTone, SYNTHESISED_RATE } from '../../../src/performance/sounds/synthesised-set';
 
 const STROKES = [...STROKES_BY_INSTRUMENT].flatMap(([instrument, strokes]) => strokes.map((stroke) => `${instrument} ${stroke}`));
 
