@@ -1,6 +1,5 @@
 import type { Colour, Device, Direction, Hands, Level } from '../vocabulary';
 import { SCREEN } from './screen';
-import { printedNote } from './spoken';
 
 const HANDS: Readonly<Record<Hands, string>> = {
   double: 'both hands, an octave apart',
@@ -100,9 +99,6 @@ export const CHANGES = {
     'half-step-out': 'one cycle in four goes outside',
   } satisfies Readonly<Record<Device, string>>,
   colours: COLOURS,
-  /** A key as it is printed: `Bb` gives `B♭`, `F#m` gives `F♯m`. */
-  key: (key: { readonly tonic: string; readonly mode: 'major' | 'minor' }): string =>
-    printedNote(key.tonic) + (key.mode === 'minor' ? 'm' : ''),
   /** What will change and where it is heard: `3-2 from bar 5`. `fromBar` null means at once. */
   sentence: (facts: ChangeFacts, fromBar: number | null): string =>
     `${changeWords(facts)} ${fromBar === null ? 'now' : `from bar ${fromBar + 1}`}`,

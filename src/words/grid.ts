@@ -1,4 +1,4 @@
-import type { Device, Level, Side } from '../vocabulary';
+import type { Device, Side } from '../vocabulary';
 import { printedChord, printedNote, SPOKEN } from './spoken';
 
 /** What one cell of the grid holds, for its name in words. Names are ASCII scientific (`Eb4`). */
@@ -94,12 +94,7 @@ export const GRID_WORDS = {
   instrumentName,
   spokenNote,
   spokenNotes,
-  right: 'right hand',
-  left: 'left hand',
   keys: 'Arrow keys go from step to step and bar to bar, Page Up and Page Down from card to card. Enter says why a stroke is played, Shift and Enter start at the bar.',
-  countIn: 'count-in',
-  bass: 'bass',
-  silent: 'silent',
   firstTime: '1st time',
   noChord: 'N.C.',
   noChordMeans: 'clave and percussion go on',
@@ -108,26 +103,12 @@ export const GRID_WORDS = {
   hit: 'band hits',
   pickup: 'pickup',
   gridName: (bars: string) => `Sounding card, ${bars}`,
-  nextName: (bars: string) => `Next card, ${bars}`,
-  mapName: 'The form',
   startAt: (bar: number, side: Side) => `Start at bar ${bar}, ${sideName(side)}`,
-  card: (bars: string, chords: string) => `${bars}: ${chords}`,
   bars: (from: number, to: number) => (to - from === 1 ? `bar ${from + 1}` : `bars ${from + 1} to ${to}`),
-  count: (bars: number) => (bars === 1 ? '1 bar' : `${bars} bars`),
-  fromSide: (side: Side) => `from the ${sideName(side)}`,
   loneBar: (section: string) => `${section} ends here, in the middle of the clave. What follows begins on the other side.`,
   halfSide: 'A bar of half a side: from here on the clave lies across the bars.',
   restartShort: 'clave starts again',
   halfStepOut: 'a half step out',
-  onCue: 'on cue',
-  level: (low: Level, high: Level) => (low === high ? `level ${low}` : `levels ${low} to ${high}`),
-  inBars: (bars: number) => (bars < 1 ? 'now' : bars === 1 ? 'in 1 bar' : `in ${bars} bars`),
-  turn: (turn: { readonly kind: 'section' | 'restart' | 'across'; readonly section: string; readonly side: Side }) =>
-    turn.kind === 'restart'
-      ? `clave starts again, from the ${sideName(turn.side)}`
-      : turn.kind === 'across'
-        ? `half a side turns the count`
-        : `${turn.section}, from the ${sideName(turn.side)}`,
   vamp: {
     holding: 'until the cue',
     leaving: 'leaving',
@@ -138,15 +119,4 @@ export const GRID_WORDS = {
     leaving: 'Cue heard: leaving at the next cycle.',
     'one more round': 'One more round: the cue came after the bass had moved on.',
   },
-  alsoPlaying: (names: readonly string[]) => `and ${names.join(', ')}`,
-  allPlaying: (names: readonly string[]) => names.join(', '),
-  shapes: { accent: 'accent', open: 'open', slap: 'slap or muffled', plain: 'plain' },
-  percussionName: 'Percussion',
-  loopFrom: 'Loop starts at',
-  loopTo: 'Loop ends after',
-  previous: 'Previous card',
-  following: 'Next card',
-  close: 'Close',
-  why: 'Why this stroke',
-  atOnce: 'the last bar leads back to the first',
 } as const;

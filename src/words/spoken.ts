@@ -13,6 +13,10 @@ export const printedChord = (symbol: string): string =>
     .replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash: string, letter: string, signs: string) => slash + letter + printedNote(signs))
     .replace(/[b#](?=\d)/g, printedNote);
 
+/** A key as it is printed: `Bb` gives `B♭`, `F#m` gives `F♯m`. */
+export const printedKey = (key: { readonly tonic: string; readonly mode: 'major' | 'minor' }): string =>
+  printedNote(key.tonic) + (key.mode === 'minor' ? 'm' : '');
+
 const DEGREES: Readonly<Record<Degree, string>> = {
   '1': 'root',
   b2: 'flat second',

@@ -4,6 +4,7 @@ import { type ChordBox, chordPlaces, type Lettering, type Point } from './chord-
 import { isOuter } from './contour';
 import { PANEL_WIDTH } from './frame';
 import type { Box } from './hand-boxes';
+import { NEXT_FOOT, NEXT_SIZES } from './next-sizes';
 import { typeLine } from './type-run';
 
 /** A panel of the next card, drawn small: chords, count with the clave in it, the octave's note under each place where it changes or is struck. */
@@ -26,23 +27,9 @@ export interface NextBoxes {
   readonly rule: number;
 }
 
-/** Sizes of the two forms of the next card, in the units of `frame.ts`. On a phone two panels share the width of one, so type is larger in units. */
-const SIZES = {
-  wide: { head: 38, chord: 44, chords: 52, count: 23, counts: 36, note: 27, notes: 36 },
-  narrow: { head: 56, chord: 62, chords: 72, count: 40, counts: 58, note: 44, notes: 56 },
-};
-
-/** Height of the next card, heading included, in units of a panel that is as wide as half the card. */
-export function nextHeight(narrow: boolean, enlarged: number): number {
-  const { head, chords, counts, notes } = narrow ? SIZES.narrow : SIZES.wide;
-  return (head + chords + counts + notes + FOOT) * enlarged;
-}
-
-const FOOT = 4;
-
 /** Boxes of a panel of the next card. */
 export function nextBoxes(panel: Panel, narrow: boolean, enlarged: number): NextBoxes {
-  const plain = narrow ? SIZES.narrow : SIZES.wide;
+  const plain = narrow ? NEXT_SIZES.narrow : NEXT_SIZES.wide;
   const size = Object.fromEntries(Object.entries(plain).map(([name, each]) => [name, each * enlarged])) as typeof plain;
   const cell = PANEL_WIDTH / panel.fullSteps;
   const countY = size.chords + size.counts / 2;
@@ -63,7 +50,7 @@ export function nextBoxes(panel: Panel, narrow: boolean, enlarged: number): Next
     });
   return {
     width: PANEL_WIDTH,
-    height: size.chords + size.counts + size.notes + FOOT * enlarged,
+    height: size.chords + size.counts + size.notes + NEXT_FOOT * enlarged,
     cell,
     chords: chordPlaces(panel.bar.playing === 'band' ? panel.chords : [], {
       cell,

@@ -1,6 +1,10 @@
 import { useEffect } from 'react';
 import type { Desk } from '../../state/desk';
-import { inputMillis, type Level } from '../../vocabulary';
+import { hasOwnSpace, isTextField } from './own-keys';
+
+/** Every key but Space; fetched once the page stands. */
+const fetchKeys = () => import('./shortcut-keys');
+type Act = Awaited<ReturnType<typeof fetchKeys>>['actOnKey'];
 
 /**
  * Listens for the page's keys: Space plays or stops, single keys work while they are switched on, Page Up and Page Down always (pedals send them).
@@ -9,6 +13,14 @@ import { inputMillis, type Level } from '../../vocabulary';
 export function useShortcuts(desk: Desk, openList: () => void): void {
   useEffect(() => {
     let byPointer = true;
+    let act: Act = () => false;
+    fetchKeys().then(
+      (keys) => {
+        act = keys.actOnKey;
+      },
+      // Without them the page is used by its buttons.
+      () => undefined,
+    );
     const onPointer = (): void => {
       byPointer = true;
     };
@@ -34,86 +46,4 @@ export function useShortcuts(desk: Desk, openList: () => void): void {
       window.removeEventListener('keyup', onKeyUp);
     };
   }, [desk, openList]);
-}
-
-function act(event: KeyboardEvent, desk: Desk, openList: () => void): boolean {
-  const { settings, preferences } = desk.desk.getState();
-  if (event.key === 'PageDown' || event.key === 'PageUp') {
-    // A pedal's forward key is the cue while an open section goes round.
-    if (event.key === 'PageDown' && desk.playing.getState().vamp === 'holding') desk.run({ kind: 'cue' });
-    else desk.run({ kind: 'turn page', by: event.key === 'PageDown' ? 1 : -1 });
-    return true;
-  }
-  if (!preferences.shortcuts) return false;
-  const step = preferences.tempoUnit === 'half' ? 1 : 0.5;
-  switch (event.key) {
-    case '?':
-      openList();
-      return true;
-    case '-':
-      desk.run({ kind: 'step tempo', by: -Math.max(1, step) });
-      return true;
-    case '+':
-    case '=':
-      desk.run({ kind: 'step tempo', by: Math.max(1, step) });
-      return true;
-    case '[':
-      desk.run({ kind: 'one bar before' });
-      return true;
-    case ']':
-      desk.run({ kind: 'one bar after' });
-      return true;
-    case '1':
-    case '2':
-    case '3':
-    case '4':
-    case '5':
-    case '6':
-      desk.run({ kind: 'set', settings: { level: Number(event.key) as Level } });
-      return true;
-    case '0':
-      desk.run({ kind: 'set', settings: { level: 'by section' } });
-      return true;
-    case 'Enter':
-      if (desk.playing.getState().vamp !== 'holding' || hasOwnSpace(event.target)) return false;
-      desk.run({ kind: 'cue' });
-      return true;
-  }
-  switch (event.key.toLowerCase()) {
-    case 't':
-      desk.run({ kind: 'tap', at: inputMillis(event.timeStamp) });
-      return true;
-    case 'd':
-      desk.run({ kind: 'exchange sides' });
-      return true;
-    case 'c':
-      desk.run({ kind: 'cue' });
-      return true;
-    case 'a':
-      desk.run({ kind: 'another one' });
-      return true;
-    case 'f':
-    case 'j': {
-      const part = event.key.toLowerCase() === 'f' ? 'piano left' : 'piano right';
-      desk.run({ kind: 'mute', part, muted: !settings.balance[part].muted });
-      return true;
-    }
-    case 'l':
-      desk.run(settings.loop ? { kind: 'loop off' } : { kind: 'loop cycle', bar: desk.playing.getState().bar });
-      return true;
-    default:
-      return false;
-  }
-}
-
-function isTextField(target: EventTarget | null): boolean {
-  if (!(target instanceof HTMLElement)) return false;
-  if (target instanceof HTMLInputElement) return !['button', 'checkbox', 'radio', 'range', 'submit'].includes(target.type);
-  return target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement || target.isContentEditable;
-}
-
-function hasOwnSpace(target: EventTarget | null): boolean {
-  return (
-    target instanceof Element && target.closest('button, summary, input, a, [role="gridcell"], [role="radio"], [role="slider"]') !== null
-  );
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { MapSection, StepGrid } from '../../layout/grid/cards';
+import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
 import { printedChord } from '../../words/spoken';
 import type { BarRun } from './board-props';
@@ -36,7 +37,7 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
   const last = run.toBar - 1;
   const tabBlock = grid.sections.flatMap((section) => section.blocks).find((block) => block.card === card);
   return (
-    <nav className="form-map" aria-label={GRID_WORDS.mapName} ref={map} onKeyDown={onKeyDown}>
+    <nav className="form-map" aria-label={FORM_WORDS.mapName} ref={map} onKeyDown={onKeyDown}>
       {grid.sections.map((section) => (
         <div key={section.fromBar} className="map-section" data-odd={section.odd || undefined} data-other={section.otherSide || undefined}>
           <div className="map-name">
@@ -61,7 +62,7 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
                   data-loop={(block.fromBar < run.toBar && block.toBar > run.fromBar) || undefined}
                   tabIndex={block === tabBlock ? 0 : -1}
                   aria-current={block.card === card || undefined}
-                  aria-label={GRID_WORDS.card(GRID_WORDS.bars(block.fromBar, block.toBar), chordsOf(grid, block))}
+                  aria-label={FORM_WORDS.card(GRID_WORDS.bars(block.fromBar, block.toBar), chordsOf(grid, block))}
                   onClick={() => onStartAt(block.fromBar)}
                 >
                   {block.fromBar + 1}
@@ -77,10 +78,10 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
 });
 
 function aboutSection(section: MapSection): string {
-  const words: string[] = [GRID_WORDS.count(section.toBar - section.fromBar)];
-  if (section.onCue) words.push(GRID_WORDS.onCue);
-  if (section.otherSide) words.push(GRID_WORDS.fromSide(section.side));
-  if (section.levels) words.push(GRID_WORDS.level(...section.levels));
+  const words: string[] = [FORM_WORDS.count(section.toBar - section.fromBar)];
+  if (section.onCue) words.push(FORM_WORDS.onCue);
+  if (section.otherSide) words.push(FORM_WORDS.fromSide(section.side));
+  if (section.levels) words.push(FORM_WORDS.level(...section.levels));
   return words.join(', ');
 }
 

@@ -1,20 +1,43 @@
-import { type CSSProperties, memo } from 'react';
-import type { Keyboard } from '../../layout/keyboard';
+import { type CSSProperties, memo, type RefObject, useLayoutEffect, useMemo, useRef } from 'react';
+import { keyboardAround } from '../../layout/keyboard';
+import type { Score } from '../../music/score';
 import { SHAPE_WORDS } from '../../words/hand-shape';
+import { restAt, type StripFollower, stripFollower } from './strip-lights';
 
 const WHITE_HEIGHT = 110;
 const BLACK_HEIGHT = 66;
 
 /** What the hand strip is given. */
 export interface HandStripProps {
-  readonly keyboard: Keyboard;
+  readonly score: Score;
+  readonly playing: boolean;
+  /** Tick of the stroke that is shown when nothing plays. */
+  readonly cursorTick: number;
+  /** Takes the strip's follower, for the frame loop to call. */
+  readonly follower: RefObject<StripFollower | null>;
 }
 
 /** A keyboard around the figure: the hands' shape now (filled) and next (outlined), and the same in words. It is lit from outside React, by `strip-lights.ts`. */
-export const HandStrip = memo(function HandStrip({ keyboard }: HandStripProps) {
+export const HandStrip = memo(function HandStrip({ score, playing, cursorTick, follower }: HandStripProps) {
+  const strip = useRef<HTMLElement>(null);
+  const keyboard = useMemo(
+    () => keyboardAround([...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke) => stroke.midi)),
+    [score],
+  );
+  useLayoutEffect(() => {
+    if (!strip.current) return;
+    follower.current = stripFollower(strip.current);
+    if (!playing) restAt(strip.current, score, cursorTick);
+  });
+  useLayoutEffect(
+    () => () => {
+      follower.current = null;
+    },
+    [follower],
+  );
   const ordered = [...keyboard.keys].sort((one, other) => Number(one.black) - Number(other.black));
   return (
-    <section className="hand-strip" aria-hidden="true">
+    <section className="hand-strip" ref={strip} aria-hidden="true">
       <svg
         aria-hidden="true"
         viewBox={`0 0 ${keyboard.width} ${WHITE_HEIGHT}`}

@@ -2,6 +2,7 @@ import { memo } from 'react';
 import type { Card } from '../../layout/grid/cards';
 import { nextBoxes } from '../../layout/grid/next-boxes';
 import type { TurnAhead } from '../../layout/grid/turns';
+import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
 import { sayingOf } from './CardView';
 import { Lettered } from './Lettered';
@@ -23,7 +24,7 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, turn, o
   return (
     <section
       className="card next-card"
-      aria-label={GRID_WORDS.nextName(GRID_WORDS.bars(card.fromBar, card.toBar))}
+      aria-label={FORM_WORDS.nextName(GRID_WORDS.bars(card.fromBar, card.toBar))}
       data-panels={card.panels.length}
       data-turn={turn ? turn.turn.kind : undefined}
     >
@@ -98,9 +99,9 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, turn, o
       {turn && (
         <p className="turn">
           <b className="turn-in" data-away={turn.away}>
-            {GRID_WORDS.inBars(turn.away)}
+            {FORM_WORDS.inBars(turn.away)}
           </b>
-          : {GRID_WORDS.turn(turn.turn)}
+          : {FORM_WORDS.turn(turn.turn)}
         </p>
       )}
     </section>

@@ -1,8 +1,9 @@
 import { lazy, Suspense } from 'react';
 import type { PercussionCaptionProps } from './PercussionCaption';
-import { WhyNote, type WhyNoteProps } from './WhyNote';
+import type { WhyNoteProps } from './WhyNote';
 
 const PercussionCaption = lazy(() => import('./PercussionCaption').then((module) => ({ default: module.PercussionCaption })));
+const WhyNote = lazy(() => import('./WhyNote').then((module) => ({ default: module.WhyNote })));
 
 /** What stands under the panels and floats over the card. */
 export interface OverCardProps {
@@ -20,7 +21,7 @@ export function OverCard({ percussion, why }: OverCardProps) {
         </Suspense>
       )}
       <output className="count-in" aria-hidden="true" />
-      {why && <WhyNote {...why} />}
+      <Suspense fallback={null}>{why && <WhyNote {...why} />}</Suspense>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { StrokeShape } from '../../layout/grid/percussion-rows';
+import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
 import { StrokeMark } from './StrokeMark';
 
@@ -16,7 +17,7 @@ export function PercussionCaption({ shown, told }: PercussionCaptionProps) {
   const names = told.map(GRID_WORDS.instrumentName);
   return (
     <p className="percussion-caption">
-      <span>{names.length > 0 && (shown.length > 0 ? GRID_WORDS.alsoPlaying(names) : GRID_WORDS.allPlaying(names))}</span>
+      <span>{names.length > 0 && (shown.length > 0 ? FORM_WORDS.alsoPlaying(names) : FORM_WORDS.allPlaying(names))}</span>
       {shown.length > 0 && (
         <span className="shapes" aria-hidden="true">
           {SHAPES.map((shape) => (
@@ -24,7 +25,7 @@ export function PercussionCaption({ shown, told }: PercussionCaptionProps) {
               <svg viewBox="0 0 20 20" aria-hidden="true">
                 <StrokeMark shape={shape} x={10} y={10} radius={9} />
               </svg>
-              {GRID_WORDS.shapes[shape]}
+              {FORM_WORDS.shapes[shape]}
             </span>
           ))}
         </span>

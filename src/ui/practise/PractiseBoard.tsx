@@ -1,14 +1,12 @@
-import { type CSSProperties, lazy, Suspense, useMemo, useRef } from 'react';
+import { type CSSProperties, lazy, Suspense, useRef } from 'react';
 import { rowsOfCard } from '../../layout/grid/percussion-choice';
-import { keyboardAround } from '../../layout/keyboard';
 import type { PartName } from '../../performance/performance';
 import { GRID_WORDS } from '../../words/grid';
 import type { PractiseBoardProps } from './board-props';
 import { CardView, sayingOf } from './CardView';
-import { HandStrip } from './HandStrip';
-import { NextCard } from './NextCard';
 import { OverCard } from './OverCard';
 import './practise.css';
+import type { StripFollower } from './strip-lights';
 import { useDrawnScores } from './use-drawn-scores';
 import { useGridPlace } from './use-grid-place';
 import { useLayout } from './use-layout';
@@ -17,6 +15,8 @@ import { useSelection } from './use-selection';
 import { useShownMusic } from './use-shown-music';
 
 const FormMap = lazy(() => import('./FormMap').then((module) => ({ default: module.FormMap })));
+const HandStrip = lazy(() => import('./HandStrip').then((module) => ({ default: module.HandStrip })));
+const NextCard = lazy(() => import('./NextCard').then((module) => ({ default: module.NextCard })));
 const StaffCard = lazy(() => import('./StaffCard').then((module) => ({ default: module.StaffCard })));
 const NO_PARTS: readonly PartName[] = [];
 
@@ -27,25 +27,21 @@ const NO_PARTS: readonly PartName[] = [];
 export function PractiseBoard(props: PractiseBoardProps) {
   const { playing, cursorBar, loop, banner, onStartAt } = props;
   const root = useRef<HTMLElement>(null);
-  const { gridOf, shapesOf } = useDrawnScores(props.whole);
+  const strip = useRef<StripFollower>(null);
+  const { gridOf } = useDrawnScores(props.whole);
   const { score, grid, index, card, next, turn, onShow } = useShownMusic(props, gridOf);
   const { room, frame, staffZoom, percussion, pulse } = useLayout(root, props, score, grid);
   const isShown = (bar: number) => grid.cardOfBar[bar] === index;
   const [place, onPlace] = useGridPlace({ root, cursorBar, playing, isShown, onStartAt });
   const { selected, close, onTouch, onEnter } = useSelection(props.score, grid.panels, props);
-  const keyboard = useMemo(
-    () => keyboardAround([...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke) => stroke.midi)),
-    [score],
-  );
   const atPlace = isShown(place.bar) ? grid.panels[place.bar]?.cells[place.step] : undefined;
   usePlayhead(root, {
     playing,
     heard: props.heard,
     scoreOf: (heard) => props.scoreOf?.(heard.performance) ?? props.score,
     gridOf,
-    shapesOf,
+    strip: () => strip.current,
     shown: { score, card: index },
-    cursorTick: selected?.tick ?? atPlace?.tick ?? card?.tick ?? 0,
     onShow,
   });
   if (!card) return <section className="practise" ref={root} />;
@@ -103,8 +99,16 @@ export function PractiseBoard(props: PractiseBoardProps) {
           rows={rows.shown}
         />
       )}
-      {next && <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} turn={turn} onStartAt={onStartAt} />}
-      {props.strip !== false && <HandStrip keyboard={keyboard} />}
+      {next && (
+        <Suspense fallback={<div className="card next-card" style={{ height: room.nextPx }} />}>
+          <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} turn={turn} onStartAt={onStartAt} />
+        </Suspense>
+      )}
+      {props.strip !== false && (
+        <Suspense fallback={<div className="hand-strip" />}>
+          <HandStrip score={score} playing={playing} cursorTick={selected?.tick ?? atPlace?.tick ?? card.tick} follower={strip} />
+        </Suspense>
+      )}
     </section>
   );
 }

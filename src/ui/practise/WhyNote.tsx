@@ -1,4 +1,4 @@
-import { GRID_WORDS } from '../../words/grid';
+import { FORM_WORDS } from '../../words/form-map';
 
 /** What the note is given. */
 export interface WhyNoteProps {
@@ -11,10 +11,10 @@ export interface WhyNoteProps {
 /** One sentence about a stroke. It floats over the card and takes no room, so that the next card stays where it is. */
 export function WhyNote({ sentence, at, onClose }: WhyNoteProps) {
   return (
-    <aside className="why" data-at={at} aria-label={GRID_WORDS.why} role="status">
+    <aside className="why" data-at={at} aria-label={FORM_WORDS.why} role="status">
       <p>{sentence}</p>
       <button type="button" onClick={onClose}>
-        {GRID_WORDS.close}
+        {FORM_WORDS.close}
       </button>
     </aside>
   );

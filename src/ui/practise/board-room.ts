@@ -1,5 +1,5 @@
 import { type FrameParts, leastHeight, PANEL_WIDTH } from '../../layout/grid/frame';
-import { nextHeight } from '../../layout/grid/next-boxes';
+import { nextHeight } from '../../layout/grid/next-sizes';
 import type { BoardSize } from './use-board-size';
 
 /** How the board's room is shared out. */
@@ -10,6 +10,8 @@ export interface BoardRoom {
   readonly nowUnits: number;
   /** Height of the hand strip in CSS px. */
   readonly stripPx: number;
+  /** Height of the next card in CSS px. */
+  readonly nextPx: number;
   /** How much larger than the plain sizes everything is drawn. */
   readonly enlarged: number;
   /** Rows of the percussion that have room. */
@@ -75,16 +77,26 @@ function sharedOut(size: BoardSize, strip: boolean, wishes: RoomWishes, rows: nu
   const scale = stacked ? size.width / PANEL_WIDTH : pair;
   const panels = stacked ? 2 : 1;
   const strips = strip ? STRIP_PX[stacked ? 'narrow' : 'wide'] : [0];
+  const nextPx = (enlarged: number) => nextHeight(stacked, enlarged) * pair;
   const left = (enlarged: number, stripPx: number) => {
     const below = stripPx > 0 ? stripPx + GAP_PX : 0;
-    return size.height - size.top - 3 * GAP_PX - lines - nextHeight(stacked, enlarged) * pair - below;
+    return size.height - size.top - 3 * GAP_PX - lines - nextPx(enlarged) - below;
   };
   const fits = (enlarged: number, stripPx: number, times = 1) =>
     leastHeight(stacked, enlarged, parts) * times * scale * panels <= left(enlarged, stripPx);
   const shared = (enlarged: number, stripPx: number, stripHeight = stripPx): Shared => {
     const units = Math.round(left(enlarged, stripPx) / scale / panels);
     const nowUnits = Math.max(leastHeight(stacked, enlarged, parts), units);
-    return { stacked, enlarged, rows, stripPx: stripHeight, nowUnits, fits: fits(enlarged, stripPx), stripInView: stripPx > 0 ? 1 : 0 };
+    return {
+      stacked,
+      enlarged,
+      rows,
+      stripPx: stripHeight,
+      nextPx: nextPx(enlarged),
+      nowUnits,
+      fits: fits(enlarged, stripPx),
+      stripInView: stripPx > 0 ? 1 : 0,
+    };
   };
   const tallest = strips[0] ?? 0;
   if (!stacked && fits(LARGER, tallest, AMPLE)) return shared(LARGER, tallest);

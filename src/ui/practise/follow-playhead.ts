@@ -1,17 +1,17 @@
 import type { StepGrid } from '../../layout/grid/cards';
-import { type HandShape, shapeAt } from '../../layout/keyboard';
 import type { Score } from '../../music/score';
 import type { Heard } from '../../state/ports';
 import { TICKS_PER_STEP } from '../../vocabulary';
-import { GRID_WORDS } from '../../words/grid';
-import { lightStrip } from './strip-lights';
+import { FORM_WORDS } from '../../words/form-map';
+import type { StripFollower } from './strip-lights';
 
 /** What the frame loop reads; kept in a ref and renewed at each React commit. */
 export interface PlayheadView {
   readonly heard: () => Heard | null;
   readonly scoreOf: (heard: Heard) => Score;
   readonly gridOf: (score: Score) => StepGrid;
-  readonly shapesOf: (score: Score) => readonly HandShape[];
+  /** What the hand strip is lit by, once it is there. */
+  readonly strip: () => StripFollower | null;
   /** What is on the screen. */
   readonly shown: { readonly score: Score; readonly card: number };
   /** Changes with each commit, so that the marks are looked up again. */
@@ -31,28 +31,21 @@ interface Marks {
     readonly full: number;
   }[];
   readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number; readonly once: boolean }[];
-  readonly strip: HTMLElement | null;
   readonly countIn: HTMLElement | null;
   /** The words that say in how many bars the sides turn over, and how many they are at the card's first bar. */
   readonly turn: { readonly element: HTMLElement; readonly away: number } | null;
 }
 
 /**
- * Runs one animation-frame loop that moves the now column, lights what sounds and the keys of the strip, by reference and without
+ * Runs one animation-frame loop that moves the now column, lights what sounds, by reference and without
  * React. Returns the way to stop it, which takes all light away.
  */
 export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () => void {
   const calm = matchMedia('(prefers-reduced-motion: reduce)');
   let marks = lookUp(root, -1);
-  // The shape that the strip shows; never a valid index at first, and below -9 in a count-in.
-  let shape = -2;
-  let shapes: readonly HandShape[] | null = null;
   let frame = requestAnimationFrame(function step() {
     const now = view();
-    if (marks.version !== now.version) {
-      marks = lookUp(root, now.version);
-      shape = -2;
-    }
+    if (marks.version !== now.version) marks = lookUp(root, now.version);
     const heard = now.heard();
     paint(heard, now);
     frame = requestAnimationFrame(step);
@@ -69,32 +62,19 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
     const grid = now.gridOf(score);
     const card = cardAt(grid, heard.tick);
     if (card !== null && (card !== now.shown.card || score !== now.shown.score)) now.onShow(score, card);
-    if (shapes !== now.shapesOf(score)) {
-      shapes = now.shapesOf(score);
-      shape = -2;
-    }
+    now.strip()?.(score, heard);
     if (counting !== null) {
       dark(marks);
-      hold(shapeAt(shapes, heard.tick - 1, false), shapes, score.closed, false);
       return;
     }
     marks.panels.forEach((panel, at) => {
-      if (column(panel, heard.tick, calm.matches) && marks.turn) say(marks.turn.element, GRID_WORDS.inBars(marks.turn.away - at));
+      if (column(panel, heard.tick, calm.matches) && marks.turn) say(marks.turn.element, FORM_WORDS.inBars(marks.turn.away - at));
     });
     for (const light of marks.lights) {
       const heardNow = light.once ? heard.pass === 0 : light.from >= grid.fromTick || heard.pass > 0;
       const on = heardNow && heard.tick >= light.from && heard.tick < light.to;
       if (light.element.hasAttribute('data-lit') !== on) light.element.toggleAttribute('data-lit', on);
     }
-    hold(shapeAt(shapes, heard.tick, score.closed && heard.pass > 0), shapes, score.closed, true);
-  }
-
-  /** Lights the strip for a shape and the one after it, once for each; in the count-in only the one that comes. */
-  function hold(at: number, all: readonly HandShape[], closed: boolean, sounds: boolean): void {
-    const wanted = sounds ? at : -at - 10;
-    if (wanted === shape) return;
-    shape = wanted;
-    if (marks.strip) lightStrip(marks.strip, sounds ? (all[at] ?? null) : null, all[at + 1] ?? (closed ? (all[0] ?? null) : null));
   }
 
   return () => {
@@ -150,7 +130,6 @@ function lookUp(root: HTMLElement, version: number): Marks {
       to: number(element, 'to'),
       once: element.dataset.once !== undefined,
     })),
-    strip: root.querySelector<HTMLElement>('.hand-strip'),
     countIn: root.querySelector<HTMLElement>('.count-in'),
     turn: turn && { element: turn, away: number(turn, 'away') },
   };

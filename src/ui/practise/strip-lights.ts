@@ -1,8 +1,48 @@
-import type { HandShape } from '../../layout/keyboard';
+import { type HandShape, handShapes, shapeAt } from '../../layout/keyboard';
+import type { Score } from '../../music/score';
+import type { Heard } from '../../state/ports';
 import { SHAPE_WORDS } from '../../words/hand-shape';
 
-/** Lights the keys of the hand strip and sets its words, without React: called once a stroke while playing. */
-export function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape | null): void {
+/** Shows on a strip what is heard in a score; called once a frame while playing. */
+export type StripFollower = (score: Score, heard: Heard) => void;
+
+const known = new WeakMap<Score, readonly HandShape[]>();
+
+/** The hand shapes of a score, worked out once. */
+function shapesOf(score: Score): readonly HandShape[] {
+  const before = known.get(score);
+  if (before) return before;
+  const made = handShapes(score);
+  known.set(score, made);
+  return made;
+}
+
+/** Shows the stroke at a tick and the one after it: what the strip says when nothing plays. */
+export function restAt(strip: HTMLElement, score: Score, tick: number): void {
+  const shapes = shapesOf(score);
+  const at = shapeAt(shapes, tick, score.closed);
+  lightStrip(strip, shapes[at] ?? null, shapes[at + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
+}
+
+/** Follows what is heard. The keys are lit once a stroke, not once a frame; in a count-in only the stroke that comes is shown. */
+export function stripFollower(strip: HTMLElement): StripFollower {
+  let lit: number | null = null;
+  let last: readonly HandShape[] | null = null;
+  return (score, heard) => {
+    const shapes = shapesOf(score);
+    if (shapes !== last) lit = null;
+    last = shapes;
+    const sounds = heard.countIn === null;
+    const at = shapeAt(shapes, sounds ? heard.tick : heard.tick - 1, sounds && score.closed && heard.pass > 0);
+    const wanted = sounds ? at : -at - 10;
+    if (wanted === lit) return;
+    lit = wanted;
+    lightStrip(strip, sounds ? (shapes[at] ?? null) : null, shapes[at + 1] ?? (score.closed ? (shapes[0] ?? null) : null));
+  };
+}
+
+/** Lights the keys of the hand strip and sets its words, without React. */
+function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape | null): void {
   for (const key of strip.querySelectorAll<SVGGElement>('g[data-midi]')) {
     const midi = Number(key.dataset.midi);
     mark(key, 'data-right', now?.right.includes(midi), next?.right.includes(midi));

@@ -1,20 +1,16 @@
 import { useMemo } from 'react';
 import type { StepGrid } from '../../layout/grid/cards';
-import { type HandShape, handShapes } from '../../layout/keyboard';
 import { stepGrid } from '../../layout/step-grid';
 import type { Score } from '../../music/score';
 
-/** Grids and hand shapes by the identity of their score: worked out once for each score that is drawn or heard. */
+/** Grids by the identity of their score: worked out once for each score that is drawn or heard. */
 export function useDrawnScores(whole: Score | undefined): {
   readonly gridOf: (score: Score) => StepGrid;
-  readonly shapesOf: (score: Score) => readonly HandShape[];
 } {
   return useMemo(() => {
     const grids = new WeakMap<Score, StepGrid>();
-    const shapes = new WeakMap<Score, readonly HandShape[]>();
     return {
       gridOf: (score) => kept(grids, score, () => stepGrid(score, fits(whole, score) ? whole : score)),
-      shapesOf: (score) => kept(shapes, score, () => handShapes(score)),
     };
   }, [whole]);
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import type { StepGrid } from '../../layout/grid/cards';
+import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
 import type { BarRun } from './board-props';
 
@@ -52,7 +53,7 @@ export function useLoopHandles(grid: StepGrid, loop: BarRun | null, onLoop: (fro
   const handle = (end: End) => ({
     role: 'slider',
     tabIndex: 0,
-    'aria-label': end === 'from' ? GRID_WORDS.loopFrom : GRID_WORDS.loopTo,
+    'aria-label': end === 'from' ? FORM_WORDS.loopFrom : FORM_WORDS.loopTo,
     'aria-valuemin': 1,
     'aria-valuemax': bars,
     'aria-valuenow': end === 'from' ? run.fromBar + 1 : run.toBar,

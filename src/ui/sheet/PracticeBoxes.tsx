@@ -1,8 +1,8 @@
 import { tempoLadder } from '../../layout/sheet/tempo-ladder';
 import { twelveKeys } from '../../layout/sheet/twelve-keys';
 import type { Key } from '../../music/chart/chart';
-import { CHANGES } from '../../words/changes';
 import { SHEET_WORDS } from '../../words/sheet';
+import { printedKey } from '../../words/spoken';
 
 /** Boxes to tick with a pencil: the tempo ladder from now to the goal, and the twelve keys from this one round the circle. */
 export function PracticeBoxes({ musicKey, tempo, goal }: { readonly musicKey: Key; readonly tempo: number; readonly goal: number }) {
@@ -18,7 +18,7 @@ export function PracticeBoxes({ musicKey, tempo, goal }: { readonly musicKey: Ke
       <ul className="sheet-boxes">
         {twelveKeys(musicKey).map((key, i) => (
           <li key={key.tonic} className={i === 0 ? 'sheet-here' : undefined}>
-            {CHANGES.key(key)}
+            {printedKey(key)}
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { CHANGES } from '../../words/changes';
+import { printedKey } from '../../words/spoken';
 import { useDesk, usePlaying } from '../app/desk-context';
 
 /** How long a message about a change stays in sight. */
@@ -19,7 +20,7 @@ export function Announcer() {
     return () => clearTimeout(timer);
   }, [id]);
   const shown = announcement !== null && !stopped && id > gone;
-  const facts = shown && key ? { ...settings, thing: announcement.thing, key: CHANGES.key(key) } : null;
+  const facts = shown && key ? { ...settings, thing: announcement.thing, key: printedKey(key) } : null;
   return (
     <p className="announcer" role="status">
       {facts && shown && CHANGES.sentence(facts, announcement.fromBar)}

@@ -1,7 +1,6 @@
 import { lazy, Suspense, startTransition, useEffect, useId, useState } from 'react';
 import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
-import { Announcer } from './Announcer';
 import { DirectionSwitch } from './DirectionSwitch';
 import { HandSwitches } from './HandSwitches';
 import { LevelStepper } from './LevelStepper';
@@ -26,7 +25,6 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   useEffect(() => void fetchMore(), []);
   return (
     <section className="transport" aria-label={SCREEN.transportName}>
-      <Announcer />
       <Suspense fallback={null}>
         <TransportNotices />
       </Suspense>

@@ -1,12 +1,14 @@
 import { PAGE_NOTICES } from '../../words/page-notices';
 import { usePlaying } from '../app/desk-context';
+import { Announcer } from './Announcer';
 import { Caution } from './Caution';
 
-/** What stands over the transport when there is something to say: the line about hands and arms, and sound that could not start. */
+/** What the transport has to say now and then: a change that is coming, the line about hands and arms, sound that does not start. */
 export function TransportNotices() {
   const blocked = usePlaying((state) => (state.sound.kind === 'blocked' ? state.sound.reason : null));
   return (
     <>
+      <Announcer />
       <Caution />
       {blocked !== null && (
         <p className="transport-blocked" role="alert">

@@ -7,21 +7,21 @@ const map = () => screen.findByRole('navigation', { name: 'The form' });
 
 describe('the map of the form', () => {
   it('shows every section with its bars, odd ones set apart in words', async () => {
-    board();
+    await board();
     const sections = within(await map());
     expect(sections.getByText('Bridge').closest('.map-section')?.textContent).toContain('3 bars');
     expect(sections.getByText('Break').closest('.map-section')?.textContent).toContain('1 bar, from the 3-side');
   });
 
   it('leads to any card', async () => {
-    const { props } = board();
+    const { props } = await board();
     await map();
     fireEvent.click(screen.getByRole('button', { name: 'bars 9 to 10: D6, Gm6' }));
     expect(props.onStartAt).toHaveBeenCalledWith(8);
   });
 
   it('moves an end of the loop by a card with the arrow keys, never past the other end', async () => {
-    const { props, again } = board({ loop: { fromBar: 0, toBar: 4 } });
+    const { props, again } = await board({ loop: { fromBar: 0, toBar: 4 } });
     await map();
     fireEvent.keyDown(screen.getByRole('slider', { name: 'Loop ends after' }), { key: 'ArrowRight' });
     expect(props.onLoop).toHaveBeenLastCalledWith(0, 6);
@@ -35,7 +35,7 @@ describe('the map of the form', () => {
 
 describe('a loop handle', () => {
   it('keeps the focus when a key moves it beside another card', async () => {
-    const { again } = board({ loop: { fromBar: 0, toBar: 4 } });
+    const { again } = await board({ loop: { fromBar: 0, toBar: 4 } });
     await map();
     const handle = () => screen.getByRole('slider', { name: 'Loop ends after' });
     act(() => handle().focus());
@@ -46,7 +46,7 @@ describe('a loop handle', () => {
 
   it('follows the pointer over several cards, shows the run at once and reports it once, when let go', async () => {
     // Every block of the map 40 px wide, side by side.
-    const { props, view } = board();
+    const { props, view } = await board();
     await map();
     const blocks = [...view.container.querySelectorAll<HTMLElement>('.map-block')];
     blocks.forEach((block, at) => {

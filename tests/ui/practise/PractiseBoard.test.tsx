@@ -7,8 +7,8 @@ import { board, cell, frames, heardAt, score } from './drawn-board';
 afterEach(() => vi.restoreAllMocks());
 
 describe('the grid', () => {
-  it('is one tab stop of sixteen named cells', () => {
-    board();
+  it('is one tab stop of sixteen named cells', async () => {
+    await board();
     const grid = screen.getByRole('grid', { name: 'Sounding card, bars 1 to 2' });
     const cells = within(grid).getAllByRole('gridcell');
     expect(cells).toHaveLength(16);
@@ -16,8 +16,8 @@ describe('the grid', () => {
     expect(cells.every((each) => (each.getAttribute('aria-label') ?? '').length > 10)).toBe(true);
   });
 
-  it('is walked with the arrows, Home and End, and leads on to the next card', () => {
-    const { props } = board();
+  it('is walked with the arrows, Home and End, and leads on to the next card', async () => {
+    const { props } = await board();
     const grid = screen.getByRole('grid');
     act(() => cell(/^bar 1, 2-side, beat 1,/).focus());
     fireEvent.keyDown(grid, { key: 'ArrowRight' });
@@ -31,22 +31,22 @@ describe('the grid', () => {
     expect(props.onStartAt).toHaveBeenCalledWith(2);
   });
 
-  it('takes the focus along to another card', () => {
-    const { again } = board();
+  it('takes the focus along to another card', async () => {
+    const { again } = await board();
     act(() => cell(/^bar 1, 2-side, beat 1,/).focus());
     fireEvent.keyDown(screen.getByRole('grid'), { key: 'PageDown' });
     again({ cursorBar: 2 });
     expect(document.activeElement).toBe(cell(/^bar 3, 2-side, beat 1,/));
   });
 
-  it('says why a stroke is played on Enter, part by part, and starts at the bar on Shift and Enter', () => {
-    const { props } = board();
+  it('says why a stroke is played on Enter, part by part, and starts at the bar on Shift and Enter', async () => {
+    const { props } = await board();
     const grid = screen.getByRole('grid');
     fireEvent.keyDown(grid, { key: 'Enter' });
-    expect(screen.getByText('D5 because of Em7.')).toBeTruthy();
+    expect(await screen.findByText('D5 because of Em7.')).toBeTruthy();
     expect(props.onStroke).toHaveBeenCalledWith(score.parts.rightHand[0]);
     fireEvent.keyDown(grid, { key: 'Enter' });
-    expect(screen.getByText('D4 because of Em7.')).toBeTruthy();
+    expect(await screen.findByText('D4 because of Em7.')).toBeTruthy();
     fireEvent.click(screen.getByRole('button', { name: 'Close' }));
     expect(screen.queryByText(/because of/)).toBeNull();
     fireEvent.keyDown(grid, { key: 'ArrowDown' });
@@ -54,28 +54,28 @@ describe('the grid', () => {
     expect(props.onStartAt).toHaveBeenCalledWith(1);
   });
 
-  it('does not let an arrow key make the playing music jump', () => {
-    const { props } = board({ playing: true, heard: () => heardAt(0) });
+  it('does not let an arrow key make the playing music jump', async () => {
+    const { props } = await board({ playing: true, heard: () => heardAt(0) });
     fireEvent.keyDown(screen.getByRole('grid'), { key: 'PageDown' });
     expect(props.onStartAt).not.toHaveBeenCalled();
   });
 });
 
 describe('touch', () => {
-  it('on the heading of a bar starts there', () => {
-    const { props } = board();
+  it('on the heading of a bar starts there', async () => {
+    const { props } = await board();
     fireEvent.click(screen.getByTitle('Start at bar 2, 3-side'));
     expect(props.onStartAt).toHaveBeenCalledWith(1);
   });
 
-  it('on the next card starts there', () => {
-    const { props } = board();
+  it('on the next card starts there', async () => {
+    const { props } = await board();
     fireEvent.click(screen.getByRole('button', { name: '3-side bar 4' }));
     expect(props.onStartAt).toHaveBeenCalledWith(3);
   });
 
-  it('in the lowest lane finds the bass that rings there', () => {
-    const { props } = board();
+  it('in the lowest lane finds the bass that rings there', async () => {
+    const { props } = await board();
     fireEvent.click(cell(/^bar 2, 3-side, beat 1,/));
     expect(props.onStroke).toHaveBeenCalledWith(expect.objectContaining({ names: ['A2'] }));
   });
@@ -84,7 +84,7 @@ describe('touch', () => {
 describe('the playhead', () => {
   it('moves, lights strokes and keys without a single React commit within a card', async () => {
     let tick = 0;
-    const { view, commits } = board({ playing: true, heard: () => heardAt(tick) });
+    const { view, commits } = await board({ playing: true, heard: () => heardAt(tick) });
     await screen.findByRole('navigation', { name: 'The form' });
     await frames(3);
     const before = commits();
@@ -101,7 +101,7 @@ describe('the playhead', () => {
 
   it('shows the next card when it is heard, and its bars round the loop', async () => {
     let tick = 3600;
-    board({ playing: true, heard: () => heardAt(tick) });
+    await board({ playing: true, heard: () => heardAt(tick) });
     await frames(3);
     expect(screen.getByRole('grid', { name: 'Sounding card, bars 1 to 2' })).toBeTruthy();
     tick = 3850;
@@ -117,7 +117,7 @@ describe('the playhead', () => {
     let now = old;
     const heard = () => ({ tick: 100, pass: 0, countIn: null, performance: now });
     const scoreOf = (performance: Heard['performance']) => (performance === old ? score : turned);
-    const { again } = board({ playing: true, heard, scoreOf });
+    const { again } = await board({ playing: true, heard, scoreOf });
     await frames(3);
     again({ playing: true, heard, scoreOf, score: turned });
     await frames(3);
@@ -129,7 +129,7 @@ describe('the playhead', () => {
 
   it('counts in with digits and leaves no light behind when it stops', async () => {
     let heard: Heard = heardAt(0, 3.4);
-    const { view, again } = board({ playing: true, heard: () => heard });
+    const { view, again } = await board({ playing: true, heard: () => heard });
     await frames(2);
     expect(view.container.querySelector('.count-in')?.textContent).toBe('4');
     heard = heardAt(10);
@@ -142,8 +142,8 @@ describe('the playhead', () => {
 });
 
 describe('the hand strip', () => {
-  it('shows the stroke at the cursor when nothing plays, and what stays', () => {
-    const { view } = board();
+  it('shows the stroke at the cursor when nothing plays, and what stays', async () => {
+    const { view } = await board();
     fireEvent.keyDown(screen.getByRole('grid'), { key: 'End' });
     expect(view.container.querySelector('[data-words="now"]')?.textContent).toBe('C♯ octave, third of A7');
     expect(view.container.querySelector('[data-words="next"]')?.textContent).toBe('G and B');

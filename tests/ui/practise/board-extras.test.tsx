@@ -1,16 +1,10 @@
 import { fireEvent, screen, within } from '@testing-library/react';
-import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { DEMO_BOOK } from '../../../src/music/chart/demo-book';
 import { readChart } from '../../../src/music/chart/read';
 import { arrange } from '../../../src/music/score';
 import { ferryScore, ODD_FERRY } from '../../layout/ferry-score';
 import { board, cell, frames, heardAt, score } from './drawn-board';
-
-// What the board fetches when it is needed is there already, so that a busy machine fails no test.
-beforeAll(async () => {
-  const parts = ['FormMap', 'PercussionRows', 'PercussionCaption', 'StaffCard'];
-  await Promise.all(parts.map((name) => import(`../../../src/ui/practise/${name}.tsx`)));
-});
 
 function demoScore() {
   const chart = readChart(DEMO_BOOK[0]?.text ?? '');
@@ -19,10 +13,10 @@ function demoScore() {
 }
 
 describe('touching a cell', () => {
-  it('reports the cell and its stroke, and an empty one as a place for a new stroke', () => {
+  it('reports the cell and its stroke, and an empty one as a place for a new stroke', async () => {
     const onSelect = vi.fn();
     const onEmptyCell = vi.fn();
-    board({ onSelect, onEmptyCell });
+    await board({ onSelect, onEmptyCell });
     const grid = screen.getByRole('grid');
     fireEvent.keyDown(grid, { key: 'Enter' });
     expect(onSelect).toHaveBeenLastCalledWith({ bar: 0, step: 0, stroke: score.parts.rightHand[0] });
@@ -37,14 +31,14 @@ describe('touching a cell', () => {
 describe('the percussion', () => {
   const many = demoScore();
 
-  it('is not drawn unless it is asked for, but cells name it', () => {
-    const { view } = board({ score: many });
+  it('is not drawn unless it is asked for, but cells name it', async () => {
+    const { view } = await board({ score: many });
     expect(view.container.querySelector('.percussion')).toBeNull();
     expect(cell(/^bar 1, 2-side, beat 1,/).getAttribute('aria-label')).toContain('cáscara accent');
   });
 
   it('has a row to an instrument and tells the rest in words', async () => {
-    const { view } = board({ score: many, showPercussion: true, silent: ['pulse'] });
+    const { view } = await board({ score: many, showPercussion: true, silent: ['pulse'] });
     expect((await screen.findAllByText('cáscara')).length).toBe(2);
     expect(view.container.querySelectorAll('.percussion .drum').length).toBeGreaterThan(0);
     const struck = new Set(
@@ -56,7 +50,7 @@ describe('the percussion', () => {
   });
 
   it('names the pulse when it sounds, and not when it is silent', async () => {
-    const { again } = board({ score: many, showPercussion: true });
+    const { again } = await board({ score: many, showPercussion: true });
     expect(await screen.findByText(/pulse/)).toBeTruthy();
     again({ score: many, showPercussion: true, silent: ['pulse'] });
     expect(screen.queryByText(/pulse/)).toBeNull();
@@ -68,7 +62,7 @@ describe('what lies ahead', () => {
     // The coro begins at bar 8 (index 7) from the other side; bars 3 and 4 sound first.
     let tick = 3840;
     const odd = ferryScore(ODD_FERRY);
-    const { view, commits } = board({ score: odd, playing: true, heard: () => heardAt(tick) });
+    const { view, commits } = await board({ score: odd, playing: true, heard: () => heardAt(tick) });
     await screen.findByRole('navigation', { name: 'The form' });
     await frames(4);
     const said = () => view.container.querySelector('.turn')?.textContent;
@@ -80,22 +74,22 @@ describe('what lies ahead', () => {
     expect(commits()).toBe(before);
   });
 
-  it('says what an open vamp does, on the card and to screen readers', () => {
-    board({ vamp: 'one more round' });
+  it('says what an open vamp does, on the card and to screen readers', async () => {
+    await board({ vamp: 'one more round' });
     expect(screen.getAllByText('one more round')).toHaveLength(1);
     expect(screen.getByText('One more round: the cue came after the bass had moved on.')).toBeTruthy();
   });
 
   it('marks an open vamp in the map in words', async () => {
-    board({ score: demoScore() });
+    await board({ score: demoScore() });
     const map = await screen.findByRole('navigation', { name: 'The form' });
     expect(within(map).getByText('Coro').closest('.map-section')?.textContent).toContain('4 bars, on cue');
   });
 });
 
 describe('the card', () => {
-  it('carries a line about the exercise for as long as there is one', () => {
-    const { again } = board({ banner: 'exercise: crossed on purpose' });
+  it('carries a line about the exercise for as long as there is one', async () => {
+    const { again } = await board({ banner: 'exercise: crossed on purpose' });
     expect(screen.getByText('exercise: crossed on purpose')).toBeTruthy();
     again({ banner: null });
     expect(screen.queryByText('exercise: crossed on purpose')).toBeNull();
@@ -103,7 +97,7 @@ describe('the card', () => {
 
   it('gives the staff the width of both panels, under the headings of both sides', async () => {
     const onStartAt = vi.fn();
-    board({ onStartAt, staff: (from, to) => <p>{`staff of ${from} to ${to}`}</p> });
+    await board({ onStartAt, staff: (from, to) => <p>{`staff of ${from} to ${to}`}</p> });
     const staff = await screen.findByText('staff of 0 to 2');
     expect(staff.closest('.panel')).toBeNull();
     expect(screen.queryByRole('gridcell')).toBeNull();
@@ -111,8 +105,8 @@ describe('the card', () => {
     expect(onStartAt).toHaveBeenCalledWith(1);
   });
 
-  it('lets the sentence about a stroke float, so that nothing below it moves', () => {
-    const { view } = board();
+  it('lets the sentence about a stroke float, so that nothing below it moves', async () => {
+    const { view } = await board();
     fireEvent.keyDown(screen.getByRole('grid'), { key: 'Enter' });
     expect(view.container.querySelector('.now-card > .why')).toBeTruthy();
   });

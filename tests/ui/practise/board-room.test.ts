@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { frameOf, PANEL_WIDTH } from '../../../src/layout/grid/frame';
-import { nextHeight } from '../../../src/layout/grid/next-boxes';
+import { nextHeight } from '../../../src/layout/grid/next-sizes';
 import { boardRoom, type RoomWishes } from '../../../src/ui/practise/board-room';
 
 /** Heights in px of what `boardRoom` hands out, worked out the long way. */

@@ -16,8 +16,16 @@ export const heardAt = (tick: number, countIn: number | null = null): Heard => (
   performance: {} as Heard['performance'],
 });
 
-/** Draws a board in strict mode; `again` draws it with other props, `commits` counts React's commits. */
-export function board(changes: Partial<PractiseBoardProps> = {}) {
+// What the board fetches once it stands is there already, so that a busy machine fails no test.
+await Promise.all(
+  ['FormMap', 'HandStrip', 'NextCard', 'PercussionRows', 'PercussionCaption', 'StaffCard', 'WhyNote'].map(
+    (name) => import(`../../../src/ui/practise/${name}.tsx`),
+  ),
+);
+await import('../../../src/ui/practise/follow-playhead');
+
+/** Draws a board in strict mode, waits for what it fetches; `again` draws it with other props, `commits` counts React's commits. */
+export async function board(changes: Partial<PractiseBoardProps> = {}) {
   const props: PractiseBoardProps = {
     score,
     heard: () => null,
@@ -44,6 +52,7 @@ export function board(changes: Partial<PractiseBoardProps> = {}) {
     </StrictMode>
   );
   const view = render(draw(props));
+  await act(async () => undefined);
   return { props, view, again: (more: Partial<PractiseBoardProps>) => view.rerender(draw({ ...props, ...more })), commits: () => commits };
 }
 

@@ -1,5 +1,4 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { handShapes } from '../../../src/layout/keyboard';
 import { stepGrid } from '../../../src/layout/step-grid';
 import type { Heard } from '../../../src/state/ports';
 import { followPlayhead } from '../../../src/ui/practise/follow-playhead';
@@ -7,7 +6,6 @@ import { ferryScore } from '../../layout/ferry-score';
 
 const score = ferryScore();
 const grid = stepGrid(score);
-const shapes = handShapes(score);
 
 /** The least page that the frame loop can follow: two panels, one mark that sounds every time and one of the first time only. */
 function page() {
@@ -49,7 +47,7 @@ async function frameAt(tick: number, pass: number, calm = false) {
     heard: () => heard,
     scoreOf: () => score,
     gridOf: () => grid,
-    shapesOf: () => shapes,
+    strip: () => null,
     shown: { score, card: 0 },
     version: 1,
     onShow,
