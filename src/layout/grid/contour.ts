@@ -29,7 +29,7 @@ export const isOuter = (stroke: PianoStroke): boolean => stroke.role !== 'inner'
 
 /** The scale for the panels of one card, given the range of the whole form: the form's own middle where its range allows a clear scale, else the card's. */
 export function contourScale(card: readonly Panel[], whole: StepGrid['outerRange'], lane: Lane, mark: number): ContourScale {
-  const bracket = Math.min(190, Math.max(2.3 * mark, lane.height * 0.48));
+  const bracket = Math.min(160, Math.max(1.9 * mark, lane.height * 0.38));
   const room = lane.height - bracket - (mark + CAP) / 2 - 4;
   const own = outerRange(card);
   const wide = room / Math.max(2, whole.high - whole.low);

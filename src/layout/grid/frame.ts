@@ -31,12 +31,12 @@ export interface Frame {
 export const PANEL_WIDTH = 624;
 
 /** Lane heights; the right hand takes what is left, within its own bounds. */
-const WIDE = { side: 52, chords: 53, count: 31, clave: 35, left: 49, bass: 42 };
+const WIDE = { side: 50, chords: 51, count: 30, clave: 31, left: 46, bass: 40 };
 const STACKED = { side: 40, chords: 50, count: 31, clave: 33, left: 48, bass: 42 };
-const RIGHT = { least: 126, most: 360 };
+const RIGHT = { least: 118, most: 360 };
 
 /** Height of a row of the percussion: its label above its strokes. */
-const ROW = { wide: 42, stacked: 50 };
+const ROW = { wide: 37, stacked: 46 };
 
 /** What a frame holds beside the lanes that are always there. */
 export interface FrameParts {

@@ -1,6 +1,6 @@
 /** Sizes of the two forms of the next card, in the units of `frame.ts`. On a phone two panels share the width of one, so type is larger in units. */
 export const NEXT_SIZES = {
-  wide: { head: 38, chord: 44, chords: 52, count: 23, counts: 36, note: 27, notes: 36 },
+  wide: { head: 36, chord: 44, chords: 50, count: 23, counts: 34, note: 27, notes: 35 },
   narrow: { head: 56, chord: 62, chords: 72, count: 40, counts: 58, note: 44, notes: 56 },
 };
 

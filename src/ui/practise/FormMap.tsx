@@ -42,7 +42,7 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
         <div key={section.fromBar} className="map-section" data-odd={section.odd || undefined} data-other={section.otherSide || undefined}>
           <div className="map-name">
             <b>{section.name}</b> {section.onCue && <RepeatSign />}
-            {aboutSection(section)}
+            <span className={isPlain(section) ? 'visually-hidden' : undefined}>{aboutSection(section)}</span>
           </div>
           <div className="map-blocks">
             {section.blocks.map((block) => (
@@ -76,6 +76,9 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
     </nav>
   );
 });
+
+/** A section that says nothing but how many bars it has, which its blocks show. */
+const isPlain = (section: MapSection): boolean => !section.odd && !section.onCue && !section.otherSide && !section.levels;
 
 function aboutSection(section: MapSection): string {
   const words: string[] = [FORM_WORDS.count(section.toBar - section.fromBar)];

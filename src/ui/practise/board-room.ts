@@ -24,12 +24,17 @@ export interface RoomWishes extends Omit<FrameParts, 'rows'> {
   readonly rows?: number;
   /** Rows that are shown before the card gives up its size. */
   readonly fewRows?: number;
+  /** True when the player asked for the rows: the few are shown even where everything gets a little smaller for them. */
+  readonly asked?: boolean;
   /** True when a line stands at the top of the card. */
   readonly banner?: boolean;
 }
 
-/** Below this width panels stack. */
+/** Below this width panels stack, unless the window is a phone lying on its side. */
 export const STACK_BELOW_PX = 700;
+/** True where the panels of a card stand one above the other. */
+export const isStacked = ({ width, height }: Pick<BoardSize, 'width' | 'height'>): boolean =>
+  width < STACK_BELOW_PX && height > width * 0.7;
 /** The gap between the rows in CSS px; it matches `practise.css`. */
 const GAP_PX = 8;
 /** Heights that the hand strip can have in CSS px, best first. */
@@ -61,6 +66,7 @@ export function boardRoom(size: BoardSize, strip: boolean, wishes: RoomWishes = 
   let best: Shared | null = null;
   for (let few = Math.min(rows, fewRows); few > 0; few--) {
     const room = sharedOut(size, strip, wishes, few);
+    if (room.fits && wishes.asked && room.enlarged >= SMALLER[0]) return room;
     if (room.fits && room.enlarged > (best?.enlarged ?? 0)) best = room;
   }
   return best ?? bare;
@@ -71,7 +77,7 @@ type Shared = BoardRoom & { readonly fits: boolean; readonly stripInView: 0 | 1 
 
 function sharedOut(size: BoardSize, strip: boolean, wishes: RoomWishes, rows: number): Shared {
   const parts: FrameParts = { rows, ...(wishes.left === undefined ? {} : { left: wishes.left }) };
-  const stacked = size.width < STACK_BELOW_PX;
+  const stacked = isStacked(size);
   const lines = (wishes.banner ? BANNER_PX : 0) + (wishes.rows ? CAPTION_PX[stacked ? 'narrow' : 'wide'] : 0);
   const pair = size.width / (2 * PANEL_WIDTH);
   const scale = stacked ? size.width / PANEL_WIDTH : pair;

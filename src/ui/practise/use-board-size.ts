@@ -6,7 +6,7 @@ export interface BoardSize {
   readonly width: number;
   /** Height between the top of the board and the transport. */
   readonly height: number;
-  /** Height of the row above the cards: title and map. */
+  /** Height of the row above the cards: title and map; 0 where it follows below them. */
   readonly top: number;
 }
 
@@ -25,9 +25,12 @@ export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize {
       if (box.width === 0) return;
       const style = getComputedStyle(element);
       const width = box.width - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
-      const transport = Number.parseFloat(style.getPropertyValue('--transport-height')) || TRANSPORT_PX;
+      const said = Number.parseFloat(style.getPropertyValue('--transport-height'));
+      const transport = Number.isNaN(said) ? TRANSPORT_PX : said;
       const height = Math.round(window.innerHeight - (box.top + window.scrollY) - transport);
-      const top = Math.round(element.firstElementChild?.getBoundingClientRect().height ?? 0);
+      const row = element.firstElementChild;
+      const below = row !== null && Number(getComputedStyle(row).order) > 0;
+      const top = below ? 0 : Math.round(row?.getBoundingClientRect().height ?? 0);
       setSize((before) => {
         const same = Math.abs(before.width - width) < 1 && before.height === height && before.top === top;
         return same ? before : { width, height, top };

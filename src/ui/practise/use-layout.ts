@@ -4,7 +4,7 @@ import { type Frame, frameOf, PANEL_WIDTH } from '../../layout/grid/frame';
 import { FEW_ROWS, mostRows } from '../../layout/grid/percussion-choice';
 import type { Score } from '../../music/score';
 import type { PractiseBoardProps } from './board-props';
-import { type BoardRoom, boardRoom, STACK_BELOW_PX } from './board-room';
+import { type BoardRoom, boardRoom, isStacked } from './board-room';
 import { useBoardSize } from './use-board-size';
 
 /** How the board's room is shared out, and the frame of its panels. */
@@ -23,12 +23,12 @@ export function useLayout(root: RefObject<HTMLElement | null>, props: PractiseBo
   const size = useBoardSize(root);
   const { showPercussion = false } = props;
   const left = score.hands !== 'tumbao';
-  const wished = !props.staff && (showPercussion === 'always' || (showPercussion && size.width >= STACK_BELOW_PX));
+  const wished = !props.staff && (showPercussion === 'always' || (showPercussion && !isStacked(size)));
   const pulse = wished && !props.silent?.includes('pulse');
   const most = useMemo(() => (wished ? mostRows(grid.cards, pulse) : 0), [wished, pulse, grid]);
   const fewRows = FEW_ROWS + (pulse ? 1 : 0);
   const banner = Boolean(props.banner);
-  const room = boardRoom(size, props.strip !== false, { rows: most, fewRows, left, banner });
+  const room = boardRoom(size, props.strip !== false, { rows: most, fewRows, left, banner, asked: showPercussion === 'always' });
   const { stacked, nowUnits, enlarged, rows } = room;
   const frame = useMemo(() => frameOf(stacked, nowUnits, enlarged, { rows, left }), [stacked, nowUnits, enlarged, rows, left]);
   return { room, frame, staffZoom: zoomOf(size.width, frame), percussion: most > 0, pulse };
