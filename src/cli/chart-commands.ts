@@ -1,4 +1,3 @@
-import { writeMidi } from '../exchange/midi/write-midi';
 import { scoreJson } from '../exchange/score-json';
 import type { Chart, ChartFault } from '../music/chart/chart';
 import { MAX_SOUNDING_BARS } from '../music/chart/limits';
@@ -17,7 +16,6 @@ import { done, type Outcome, refused, type World } from './outcome';
 import { printGrid } from './print-grid';
 
 const JSON_OR_GRID = ['json', 'grid'] as const;
-const EXPORT_FORMATS = ['midi', 'musicxml', 'wav', 'sheet'] as const;
 
 /** `check CHART`: the faults as a JSON array, exit code 1 if there are any. Notices go to standard error. */
 export function checkCommand({ operands }: CommandLine, world: World): Outcome {
@@ -48,22 +46,14 @@ export function explainCommand(line: CommandLine, world: World): Outcome {
   });
 }
 
-/** `export CHART --format … --out FILE`: writes a file to take along. */
-export function exportCommand(line: CommandLine, world: World): Outcome {
-  const reader = new OptionReader(line.values);
-  const format = reader.oneOf('format', EXPORT_FORMATS);
-  const out = reader.all('out').at(-1);
-  if (!reader.has('format')) reader.faults.push('export needs --format midi');
-  if (out === undefined || out === '' || out === '-') reader.faults.push('export needs --out FILE');
-  if (format !== undefined && format !== 'midi') reader.faults.push(`--format ${format}: not yet`);
-  return withScore(line, world, reader.faults, false, (score) => {
-    const written = world.writeBytes(out ?? '', writeMidi(score));
-    return written.ok ? done('') : refused(written.faults);
-  });
-}
-
 /** Reads options and chart, arranges, and hands the score on. What is wrong with the command line is said before the chart is opened. */
-function withScore(line: CommandLine, world: World, faults: readonly string[], asJson: boolean, use: (score: Score) => Outcome): Outcome {
+export function withScore(
+  line: CommandLine,
+  world: World,
+  faults: readonly string[],
+  asJson: boolean,
+  use: (score: Score) => Outcome,
+): Outcome {
   const options = readArrangeOptions(line.values);
   const wrong = [...faults, ...(options.ok ? [] : options.faults)];
   if (!options.ok || wrong.length > 0) return refused(wrong);

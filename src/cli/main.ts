@@ -6,8 +6,12 @@ import { run } from './run';
 /** The real files and standard input of the machine it runs on. */
 const world: World = {
   readText(path) {
+    const bytes = world.readBytes(path);
+    return bytes.ok ? ok(new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes.value)) : bytes;
+  },
+  readBytes(path) {
     try {
-      return ok(readFileSync(path === '-' ? 0 : path, 'utf8'));
+      return ok(readFileSync(path === '-' ? 0 : path));
     } catch (error) {
       return failed(`cannot read ${path === '-' ? 'standard input' : path}: ${reasonOf(error)}`);
     }
@@ -20,6 +24,7 @@ const world: World = {
       return failed(`cannot write ${path}: ${reasonOf(error)}`);
     }
   },
+  today: () => new Date().toISOString().slice(0, 10),
 };
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -12,8 +12,12 @@ export interface Outcome {
 export interface World {
   /** Text of a file, or of standard input for `-`; a failure is one line. */
   readText(path: string): Result<string, string>;
+  /** Bytes of a file, or of standard input for `-`; a failure is one line. */
+  readBytes(path: string): Result<Uint8Array, string>;
   /** Writes a file; a failure is one line. */
   writeBytes(path: string, bytes: Uint8Array): Result<null, string>;
+  /** The day, as `2026-11-25`. */
+  today(): string;
 }
 
 /** A run that went well. */

@@ -1,6 +1,7 @@
 import { ARRANGE_FORM, ARRANGE_ROWS } from './arrange-options';
-import { arrangeCommand, checkCommand, explainCommand, exportCommand } from './chart-commands';
+import { arrangeCommand, checkCommand, explainCommand } from './chart-commands';
 import { type CommandLine, type OptionRow, readCommandLine } from './command-line';
+import { EXPORT_ROWS, exportCommand } from './export-command';
 import { alignmentCommand, chordCommand, claveCommand } from './music-commands';
 import { done, type Outcome, refused, type World } from './outcome';
 
@@ -28,8 +29,8 @@ const COMMANDS: readonly Command[] = [
   { name: 'explain', form: 'CHART --bar N, with the options of arrange', options: [...ARRANGE_ROWS, value('bar')], run: explainCommand },
   {
     name: 'export',
-    form: 'CHART --format midi --out FILE, with the options of arrange',
-    options: [...ARRANGE_ROWS, value('format'), value('out')],
+    form: 'CHART --format midi|musicxml --out FILE [--feel straight|measured], with the options of arrange; a FILE ending in .mxl is compressed',
+    options: [...ARRANGE_ROWS, ...EXPORT_ROWS],
     run: exportCommand,
   },
 ];

@@ -1,4 +1,5 @@
 // long because every command and every kind of bad use has its case
+import { unzipSync } from 'fflate';
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import type { World } from '../../src/cli/outcome';
@@ -21,6 +22,9 @@ function world(files: Readonly<Record<string, string>> = { ferry: FERRY }): Worl
   return {
     written,
     readText: (path) => (files[path] === undefined ? failed(`cannot read ${path}: no such file or folder`) : ok(files[path])),
+    readBytes: (path) =>
+      files[path] === undefined ? failed(`cannot read ${path}: no such file or folder`) : ok(new TextEncoder().encode(files[path])),
+    today: () => '2026-11-25',
     writeBytes: (path, bytes) => {
       written.set(path, bytes);
       return ok(null);
@@ -79,7 +83,9 @@ describe('bad use', () => {
     ['explain ferry --bar 0', '--bar must be a whole number from 1'],
     ['explain ferry --bar 9', '--bar 9: the form has 8 bars'],
     ['export ferry --format midi', 'export needs --out FILE'],
-    ['export ferry --out song.mid', 'export needs --format midi'],
+    ['export ferry --out song.mid', 'export needs --format midi or musicxml'],
+    ['export ferry --format musicxml --out a.xml --feel measured', '--feel is for --format midi, not musicxml'],
+    ['export ferry --format midi --out a.mid --feel loose', '--feel must be straight or measured, got "loose"'],
     ['check ferry --level 2', 'unknown option --level'],
     ['chord', 'a chord symbol is missing'],
     ['clave extra', 'clave takes options alone, got "extra"'],
@@ -107,15 +113,14 @@ describe('bad use', () => {
     expect(run(['help'], world()).code).toBe(0);
   });
 
-  it.each([
-    'export ferry --format wav --out a.wav',
-    'export ferry --format sheet --out a.pdf',
-    'export ferry --format musicxml --out a.xml',
-  ])('"%s" says "not yet" and exits 2', (command) => {
-    const { code, out, err } = at(command);
-    expect([code, out]).toEqual([2, '']);
-    expect(err).toMatch(/not yet\n$/);
-  });
+  it.each(['export ferry --format wav --out a.wav', 'export ferry --format sheet --out a.pdf'])(
+    '"%s" says "not yet" and exits 2',
+    (command) => {
+      const { code, out, err } = at(command);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toMatch(/not yet\n$/);
+    },
+  );
 });
 
 describe('check', () => {
@@ -296,6 +301,21 @@ describe('arrange, explain and export', () => {
     const percussion = Object.values<unknown[]>(score.parts.percussion).reduce((sum, strokes) => sum + strokes.length, 0);
     expect(drums).toBeGreaterThanOrEqual(score.parts.clave.length + percussion);
     expect(percussion).toBeGreaterThan(0);
+  });
+
+  it('writes MusicXML with the day, compressed where the name ends in .mxl, and feel into MIDI alone', () => {
+    const files = world();
+    const write = (...words: string[]) => run(['export', 'ferry', ...words], files);
+    expect(write('--format', 'musicxml', '--out', 'ferry.musicxml')).toEqual({ code: 0, out: '', err: '' });
+    const xml = new TextDecoder().decode(files.written.get('ferry.musicxml'));
+    expect(xml).toContain('<encoding-date>2026-11-25</encoding-date>');
+    expect(write('--format', 'musicxml', '--out', 'ferry.mxl').code).toBe(0);
+    expect(new TextDecoder().decode(unzipSync(files.written.get('ferry.mxl') ?? new Uint8Array())['score.musicxml'])).toBe(xml);
+    expect(write('--format', 'midi', '--out', 'a.mid', '--feel', 'measured').code).toBe(0);
+    expect(write('--format', 'midi', '--out', 'b.mid', '--feel', 'straight').code).toBe(0);
+    expect(write('--format', 'midi', '--out', 'c.mid').code).toBe(0);
+    expect(files.written.get('b.mid')).toEqual(files.written.get('c.mid'));
+    expect(files.written.get('a.mid')).not.toEqual(files.written.get('c.mid'));
   });
 
   it('reads the chart of - from the world, and -- ends options', () => {

@@ -55,7 +55,8 @@ const EMPTY_BAR: StaffBar = { events: [], beams: [] };
 const at = (bars: readonly StaffBar[], i: number): StaffBar => bars[i] ?? EMPTY_BAR;
 const stepsOf = (all: readonly Span[]): number[] => all.flatMap((span) => span.pitches.map(staffStep));
 
-function barFrame(score: Score, bar: SoundingBar): BarFrame {
+/** How a bar of a score is divided for writing: cut time in halves, 6/8 in dotted quarters; a pickup fills the end of a whole bar. */
+export function barFrame(score: Pick<Score, 'meter'>, bar: SoundingBar): BarFrame {
   const compound = score.meter === '6/8';
   const full = compound ? 3 * TICKS_PER_QUARTER : 4 * TICKS_PER_QUARTER;
   const shift = bar.kind === 'pickup' && bar.ticks < full ? full - bar.ticks : 0;

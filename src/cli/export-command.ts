@@ -1,0 +1,40 @@
+import { writeMidi } from '../exchange/midi/write-midi';
+import { writeMusicXml } from '../exchange/musicxml/write-musicxml';
+import { writeMxl } from '../exchange/musicxml/write-mxl';
+import type { Score } from '../music/score';
+import { feelNamed } from '../performance/feel';
+import { withScore } from './chart-commands';
+import type { CommandLine, OptionRow } from './command-line';
+import { OptionReader } from './option-reader';
+import { done, type Outcome, refused, type World } from './outcome';
+
+const FORMATS = ['midi', 'musicxml', 'wav', 'sheet'] as const;
+const FEELS = ['straight', 'measured'] as const;
+
+/** The options of `export` beside those of `arrange`. */
+export const EXPORT_ROWS: readonly OptionRow[] = ['format', 'out', 'feel'].map((name) => ({ name, takes: 'value' as const }));
+
+/**
+ * `export CHART --format … --out FILE`: writes a file to take along. A MusicXML file whose name ends in `.mxl` is compressed; `--feel measured`
+ * moves the notes of a MIDI file off the grid as a measured band did.
+ */
+export function exportCommand(line: CommandLine, world: World): Outcome {
+  const reader = new OptionReader(line.values);
+  const format = reader.oneOf('format', FORMATS);
+  const feel = reader.oneOf('feel', FEELS);
+  const out = reader.all('out').at(-1);
+  if (!reader.has('format')) reader.faults.push('export needs --format midi or musicxml');
+  if (out === undefined || out === '' || out === '-') reader.faults.push('export needs --out FILE');
+  if (format === 'wav' || format === 'sheet') reader.faults.push(`--format ${format}: not yet`);
+  if (feel !== undefined && format !== undefined && format !== 'midi') reader.faults.push(`--feel is for --format midi, not ${format}`);
+  return withScore(line, world, reader.faults, false, (score) => {
+    const bytes = format === 'musicxml' ? musicXml(score, out ?? '', world) : writeMidi(score, { feel: feelNamed(feel ?? 'straight') });
+    const written = world.writeBytes(out ?? '', bytes);
+    return written.ok ? done('') : refused(written.faults);
+  });
+}
+
+function musicXml(score: Score, out: string, world: World): Uint8Array {
+  const xml = writeMusicXml(score, { encodingDate: world.today() });
+  return /\.mxl$/i.test(out) ? writeMxl(xml) : new TextEncoder().encode(xml);
+}
