@@ -5,6 +5,7 @@ import type { Score } from '../music/score';
 import { feelNamed } from '../performance/feel';
 import { withScore } from './chart-commands';
 import type { CommandLine, OptionRow } from './command-line';
+import { exportWav, readWavChoice, WAV_ROWS } from './export-wav';
 import { OptionReader } from './option-reader';
 import { done, type Outcome, refused, type World } from './outcome';
 
@@ -12,7 +13,10 @@ const FORMATS = ['midi', 'musicxml', 'wav', 'sheet'] as const;
 const FEELS = ['straight', 'measured'] as const;
 
 /** The options of `export` beside those of `arrange`. */
-export const EXPORT_ROWS: readonly OptionRow[] = ['format', 'out', 'feel'].map((name) => ({ name, takes: 'value' as const }));
+export const EXPORT_ROWS: readonly OptionRow[] = [
+  ...['format', 'out', 'feel'].map((name) => ({ name, takes: 'value' as const })),
+  ...WAV_ROWS,
+];
 
 /**
  * `export CHART --format … --out FILE`: writes a file to take along. A MusicXML file whose name ends in `.mxl` is compressed; `--feel measured`
@@ -23,11 +27,15 @@ export function exportCommand(line: CommandLine, world: World): Outcome {
   const format = reader.oneOf('format', FORMATS);
   const feel = reader.oneOf('feel', FEELS);
   const out = reader.all('out').at(-1);
-  if (!reader.has('format')) reader.faults.push('export needs --format midi or musicxml');
+  if (!reader.has('format')) reader.faults.push('export needs --format midi, musicxml, wav or sheet');
   if (out === undefined || out === '' || out === '-') reader.faults.push('export needs --out FILE');
-  if (format === 'wav' || format === 'sheet') reader.faults.push(`--format ${format}: not yet`);
+  if (format === 'sheet') reader.faults.push(`--format ${format}: not yet`);
   if (feel !== undefined && format !== undefined && format !== 'midi') reader.faults.push(`--feel is for --format midi, not ${format}`);
+  const wav = readWavChoice(reader);
+  const foreign = format === undefined || format === 'wav' ? undefined : WAV_ROWS.find(({ name }) => reader.has(name));
+  if (foreign) reader.faults.push(`--${foreign.name} is for --format wav, not ${format}`);
   return withScore(line, world, reader.faults, false, (score) => {
+    if (format === 'wav') return exportWav(score, wav, out ?? '', world);
     const bytes = format === 'musicxml' ? musicXml(score, out ?? '', world) : writeMidi(score, { feel: feelNamed(feel ?? 'straight') });
     const written = world.writeBytes(out ?? '', bytes);
     return written.ok ? done('') : refused(written.faults);

@@ -1,7 +1,8 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { failed, ok } from '../vocabulary';
 import type { World } from './outcome';
 import { run } from './run';
+import { writePieces } from './write-pieces';
 
 /** The real files and standard input of the machine it runs on. */
 const world: World = {
@@ -25,6 +26,23 @@ const world: World = {
     }
   },
   today: () => new Date().toISOString().slice(0, 10),
+  makeFolder(path) {
+    try {
+      mkdirSync(path, { recursive: true });
+      return ok(null);
+    } catch (error) {
+      return failed(`cannot make the folder ${path}: ${reasonOf(error)}`);
+    }
+  },
+  writePieces: async (path, pieces) => {
+    try {
+      await writePieces(path, pieces);
+      return ok(null);
+    } catch (error) {
+      return failed(`cannot write ${path}: ${reasonOf(error)}`);
+    }
+  },
+  sounds: async () => (await import('./sounds')).loadSounds(),
 };
 
 const REASONS: Readonly<Record<string, string>> = {
@@ -33,6 +51,8 @@ const REASONS: Readonly<Record<string, string>> = {
   EACCES: 'no permission',
   ENOTDIR: 'part of the path is no folder',
   ENOSPC: 'the disk is full',
+  EROFS: 'the disk is for reading only',
+  EEXIST: 'a file is in its place',
 };
 
 function reasonOf(error: unknown): string {
@@ -48,7 +68,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
 try {
-  const { code, out, err } = run(process.argv.slice(2), world);
+  const outcome = run(process.argv.slice(2), world);
+  const { code, out, err } = (await outcome.rest?.()) ?? outcome;
   process.stderr.write(err);
   process.stdout.write(out);
   process.exitCode = code;

@@ -1,3 +1,4 @@
+import type { SoundSet } from '../exchange/wav/pcm';
 import type { Result } from '../vocabulary';
 
 /** What a run of the command line leaves: exit code, standard output, standard error. */
@@ -6,6 +7,8 @@ export interface Outcome {
   readonly code: 0 | 1 | 2;
   readonly out: string;
   readonly err: string;
+  /** Work that must be waited for (a browser, a decoder); when there, its outcome takes the place of this one. */
+  readonly rest?: () => Promise<Outcome>;
 }
 
 /** The world a command touches; `run` takes it as an argument, so that tests need no files. */
@@ -18,10 +21,19 @@ export interface World {
   writeBytes(path: string, bytes: Uint8Array): Result<null, string>;
   /** The day, as `2026-11-25`. */
   today(): string;
+  /** Makes a folder and those above it; a failure is one line. */
+  makeFolder(path: string): Result<null, string>;
+  /** Writes a file as its pieces come. A failure is one line and leaves nothing half-written. */
+  writePieces(path: string, pieces: Iterable<Uint8Array> | AsyncIterable<Uint8Array>): Promise<Result<null, string>>;
+  /** The decoded recordings; a failure is one line. */
+  sounds(): Promise<Result<SoundSet, string>>;
 }
 
 /** A run that went well. */
 export const done = (out: string, err = ''): Outcome => ({ code: 0, out, err });
+
+/** A run whose work has still to be waited for. */
+export const later = (rest: () => Promise<Outcome>): Outcome => ({ code: 0, out: '', err: '', rest });
 
 /** Bad use, or a capability that is not there yet: one line and exit code 2. */
 export const refused = (faults: readonly string[]): Outcome => ({ code: 2, out: '', err: `${faults.join('; ').replace(/\s+/g, ' ')}\n` });

@@ -2,6 +2,7 @@ import { ARRANGE_FORM, ARRANGE_ROWS } from './arrange-options';
 import { arrangeCommand, checkCommand, explainCommand } from './chart-commands';
 import { type CommandLine, type OptionRow, readCommandLine } from './command-line';
 import { EXPORT_ROWS, exportCommand } from './export-command';
+import { WAV_FORM } from './export-wav';
 import { alignmentCommand, chordCommand, claveCommand } from './music-commands';
 import { done, type Outcome, refused, type World } from './outcome';
 
@@ -29,7 +30,7 @@ const COMMANDS: readonly Command[] = [
   { name: 'explain', form: 'CHART --bar N, with the options of arrange', options: [...ARRANGE_ROWS, value('bar')], run: explainCommand },
   {
     name: 'export',
-    form: 'CHART --format midi|musicxml --out FILE [--feel straight|measured], with the options of arrange; a FILE ending in .mxl is compressed',
+    form: `CHART --format midi|musicxml|wav --out FILE [--feel straight|measured], with the options of arrange; a FILE ending in .mxl is compressed; WAV: ${WAV_FORM}`,
     options: [...ARRANGE_ROWS, ...EXPORT_ROWS],
     run: exportCommand,
   },
