@@ -9,6 +9,11 @@ export const STAFF_WORDS = {
   failed: 'The music fonts could not be loaded, so the staff cannot be drawn. Open this view again when there is a connection.',
   view: 'Staff',
   startAt: (bar: number, side: Side): string => `Start at ${GRID_WORDS.barName(bar + 1)}, ${GRID_WORDS.sideName(side)}`,
+  /** What the band does in a bar, behind its side: `, hits`, `, stop`, and how often a repeated passage is played. */
+  barNote: (silence: 'stop' | 'rest' | null, hits: boolean, times: number | null): string =>
+    [hits ? ', band hits' : '', silence === 'stop' ? ', stop' : '', times !== null && times > 2 ? `, ${times} times` : ''].join(''),
+  /** At the end of a form that goes round and has repeat signs inside. */
+  daCapo: 'D.C.',
   system: (from: number, to: number, chords: readonly string[]): string => `${upperFirst(barsWords(from, to))}: ${chords.join(', ')}`,
 } as const;
 

@@ -1,8 +1,8 @@
 import { beamGroups } from '../../layout/notation/beams-and-stems';
 import { claveSpans } from '../../layout/notation/clave-line';
-import { barFrame } from '../../layout/notation/notate';
 import type { ClefName, NotatedEvent, Notation, PitchedStaff, StaffBar } from '../../layout/notation/notation';
 import { barEvents } from '../../layout/notation/strokes-to-events';
+import { barFrame } from '../../layout/notation/written-bars';
 import type { Score } from '../../music/score';
 import type { DrumStroke } from '../../vocabulary';
 import { SCORE_FILE_WORDS } from '../../words/score-file';

@@ -13,10 +13,15 @@ export interface Piece {
   readonly value: NoteValue;
 }
 
-/** How a bar is divided: its halves and its beats, in ticks, and how far into a full bar it begins (a pickup fills the end). */
+/**
+ * How a bar is divided, in written ticks: where a note is tied whatever its length (`middle`), the groups that beams stay in (`half`), its beats, the
+ * step on which rhythms may lie off the beat without a tie, and how far into a full bar it begins (a pickup fills the end).
+ */
 export interface BarFrame {
+  readonly middle: number;
   readonly half: number;
   readonly beat: number;
+  readonly step: number;
   readonly shift: number;
   readonly ticks: number;
 }
@@ -45,20 +50,36 @@ function single(ticks: number): NoteValue | null {
 /** The tied values of a note from `from` to `to` in a bar. Both are multiples of `WRITTEN_GRID`, `from` < `to`. */
 export function noteValues(from: number, to: number, frame: BarFrame): Piece[] {
   const longest = single(to - from);
-  if (from === 0 && frame.shift === 0 && longest && to - from > frame.half) return [{ at: from, ticks: to - from, value: longest }];
+  if (from === 0 && frame.shift === 0 && longest && to - from > frame.middle) return [{ at: from, ticks: to - from, value: longest }];
+  return cut(from, to, frame.middle, frame.shift).flatMap(([a, b]) => middleValues(a, b, frame));
+}
+
+/** Inside the middle of a bar of several groups, a note that begins with a group may fill more than one of them. */
+function middleValues(from: number, to: number, frame: BarFrame): Piece[] {
+  const value = single(to - from);
+  const compound = frame.half === 3 * frame.step;
+  const whole = (from + frame.shift) % frame.half === 0 && (!compound || (to - from) % frame.half === 0);
+  if (value && whole && to - from > frame.half) return [{ at: from, ticks: to - from, value }];
   return cut(from, to, frame.half, frame.shift).flatMap(([a, b]) => halfValues(a, b, frame));
 }
 
 function halfValues(from: number, to: number, frame: BarFrame): Piece[] {
   const value = single(to - from);
   const place = from + frame.shift;
-  const onEighths = place % 240 === 0 && (to - from) % 240 === 0;
-  if (value && (onEighths || place % frame.beat === 0)) return [{ at: from, ticks: to - from, value }];
+  const onSteps = place % frame.step === 0 && (to - from) % frame.step === 0;
+  if (value && (onSteps || place % frame.beat === 0)) return [{ at: from, ticks: to - from, value }];
   return cut(from, to, frame.beat, frame.shift).flatMap(([a, b]) => cutGreedily(a, b, frame.shift));
 }
 
 /** The values of a silence: full bars and halves in one sign, else one sign per beat and part of a beat; no dots except in 6/8. */
 export function restValues(from: number, to: number, frame: BarFrame): Piece[] {
+  return cut(from, to, frame.middle, frame.shift).flatMap(([a, b]) => {
+    const whole = b - a === frame.middle ? single(frame.middle) : null;
+    return whole ? [{ at: a, ticks: b - a, value: whole }] : restsInGroups(a, b, frame);
+  });
+}
+
+function restsInGroups(from: number, to: number, frame: BarFrame): Piece[] {
   return cut(from, to, frame.half, frame.shift).flatMap(([a, b]) => {
     const whole = b - a === frame.half ? single(frame.half) : null;
     if (whole) return [{ at: a, ticks: b - a, value: whole }];

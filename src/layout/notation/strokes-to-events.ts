@@ -1,14 +1,25 @@
 import type { Stroke } from '../../vocabulary';
-import type { NotatedEvent } from './notation';
+import type { Articulation, NotatedEvent } from './notation';
 import { type BarFrame, noteValues, restValues, WRITTEN_GRID } from './note-values';
 import { type WrittenPitch, writtenPitch } from './written-pitch';
 
-/** A note or chord with a beginning and an end, absolute ticks on the written grid; ends never pass the next beginning. */
-export interface Span {
+/** What stands over a note, taken from its stroke. */
+export interface SpanMarks {
+  readonly octaves: number;
+  readonly articulations: readonly Articulation[];
+  readonly fingers: readonly number[];
+}
+/** Nothing over it. */
+export const NO_MARKS: SpanMarks = { octaves: 0, articulations: [], fingers: [] };
+
+/** A note or chord with a beginning and an end, absolute written ticks on the written grid; ends never pass the next beginning. */
+export interface Span extends SpanMarks {
   readonly from: number;
   readonly to: number;
   readonly pitches: readonly WrittenPitch[];
   readonly firstPassOnly: boolean;
+  /** The first of the strokes it was made from; missing for the clave. */
+  readonly stroke?: Stroke;
   /** Its notated length goes on past the last tick. */
   readonly ringsOn: boolean;
 }
@@ -16,10 +27,10 @@ export interface Span {
 /** An event before signs, stems and beams are known. */
 export type PlainEvent = Omit<NotatedEvent, 'pitches' | 'stem'> & { readonly pitches: readonly WrittenPitch[] };
 
-const snap = (tick: number): number => Math.round(tick / WRITTEN_GRID) * WRITTEN_GRID;
-
-/** Strokes of one staff as spans: strokes at one tick become one chord, each ends where the next begins or at `endTick`. */
-export function spans(strokes: readonly Stroke[], endTick: number): Span[] {
+/** Strokes of one staff as spans: strokes at one tick become one chord, each ends where the next begins or at `scoreEnd`. `scale` is score ticks to a written tick. */
+export function spans(strokes: readonly Stroke[], scoreEnd: number, scale: 1 | 2): Span[] {
+  const snap = (tick: number): number => Math.round(tick / scale / WRITTEN_GRID) * WRITTEN_GRID;
+  const endTick = scoreEnd / scale;
   const starts = new Map<number, Stroke[]>();
   for (const stroke of strokes.toSorted((a, b) => a.tick - b.tick)) {
     const at = snap(stroke.tick);
@@ -38,6 +49,8 @@ export function spans(strokes: readonly Stroke[], endTick: number): Span[] {
       pitches: [...pitches.values()].toSorted((a, b) => a.midi - b.midi),
       firstPassOnly: together.every((stroke) => stroke.firstPassOnly),
       ringsOn: end > endTick,
+      ...NO_MARKS,
+      ...(together[0] ? { stroke: together[0] } : {}),
     };
   });
 }
@@ -71,6 +84,9 @@ export function barEvents(all: readonly Span[], barTick: number, frame: BarFrame
         ringsOn: last && span.ringsOn && span.to <= barEnd,
         wholeBar: false,
         firstPassOnly: span.firstPassOnly,
+        octaves: span.octaves,
+        articulations: i === 0 && span.from >= barTick ? span.articulations : [],
+        fingers: i === 0 && span.from >= barTick ? span.fingers : [],
       });
     });
     at = to;
@@ -79,4 +95,13 @@ export function barEvents(all: readonly Span[], barTick: number, frame: BarFrame
   return events;
 }
 
-const SILENT = { kind: 'rest', pitches: [], tieIn: false, tieOut: false, ringsOn: false, wholeBar: false, firstPassOnly: false } as const;
+const SILENT = {
+  ...NO_MARKS,
+  kind: 'rest',
+  pitches: [],
+  tieIn: false,
+  tieOut: false,
+  ringsOn: false,
+  wholeBar: false,
+  firstPassOnly: false,
+} as const;

@@ -3,30 +3,26 @@
  * staff is 40 high; whoever draws scales them. Every bar spaces its ticks evenly, so that clave, count and hands line up and a step is as wide
  * in every bar of the same width.
  */
-import { type NotatedBar, type NotatedEvent, type Notation, STAVES, type StaffName } from './notation';
+import type { NotatedBar, Notation, StaffName } from './notation';
 import { gapBefore, type SignGap, signGaps } from './sign-gaps';
-import { CLEF_LINES, staffStep } from './written-pitch';
+import { type OctaveLine, type SystemHeights, systemHeights } from './system-heights';
 
-/** Height of a staff of five lines. */
-export const STAFF_HEIGHT = 40;
+/** Width of a note head. */
+const NOTE_HEAD = 12;
 /** Room left of the staves for the brace. */
 const MARGIN = 18;
 /** From the start of a bar's notes to its first note head, and from the last step's head to the barline. */
 const LEAD_IN = 24;
 const LEAD_OUT = 6;
-/** Extra room that the repeat signs of a closed score take in its first and its last bar. */
+/** Extra room that a repeat sign takes in its bar. */
 const REPEAT_SIGN = 18;
-/** Lengths of a stem, and the clearance that ties, dots and bar lines need outside the notes. */
-const STEM = 35;
-const CLEARANCE = 11;
-
 /** One bar of a system, horizontally. */
 export interface BarPlace {
   readonly x: number;
   readonly width: number;
   /** Where clef and signatures end. */
   readonly noteStart: number;
-  /** True where the repeat of a closed score begins or ends. */
+  /** True where a repeat sign begins or ends. */
   readonly repeatStart: boolean;
   readonly repeatEnd: boolean;
   /** Left edge of a note head on the bar's first tick. */
@@ -41,16 +37,12 @@ export interface BarPlace {
   readonly showMeter: boolean;
 }
 
-/** A system with all its places. `lines` holds the top line of each staff, of the clave its only line. */
-export interface SystemGeometry {
+/** A system with all its places. */
+export interface SystemGeometry extends Omit<SystemHeights, 'octaveLines'> {
   readonly width: number;
-  readonly height: number;
   readonly right: number;
-  readonly labelY: number;
-  readonly chordY: number;
-  readonly countY: number;
-  readonly lines: Readonly<Partial<Record<StaffName, number>>>;
   readonly bars: readonly BarPlace[];
+  readonly octaveLines: readonly (OctaveLine & { readonly fromX: number; readonly toX: number })[];
 }
 
 /** What to lay out: bars [from, to) of a notation, in a given width, with the bars of a full system in mind. */
@@ -61,6 +53,8 @@ export interface SystemRequest {
   readonly width: number;
   readonly perSystem: number;
   readonly staves: readonly StaffName[];
+  /** False leaves out the count. */
+  readonly counted?: boolean;
 }
 
 /** The places of one system. Pure arithmetic on the notes; fonts are known only by the widths that clefs and signatures need. */
@@ -68,11 +62,22 @@ export function systemGeometry(request: SystemRequest): SystemGeometry {
   const bars = request.notation.bars.slice(request.from, request.to);
   const places = horizontal(request, bars);
   const last = places.at(-1);
-  return { width: request.width, right: last ? last.x + last.width : request.width, bars: places, ...vertical(request, bars) };
+  const heights = systemHeights(bars, request.notation, request.staves, request.counted ?? true);
+  return {
+    width: request.width,
+    right: last ? last.x + last.width : request.width,
+    bars: places,
+    ...heights,
+    octaveLines: heights.octaveLines.map((line) => ({
+      ...line,
+      fromX: headX({ bars: places }, line.fromTick),
+      toX: headX({ bars: places }, line.lastTick) + NOTE_HEAD,
+    })),
+  };
 }
 
 /** Left edge of a note head at an absolute tick of the system; beyond its ends, the nearest end. */
-export function headX(geometry: SystemGeometry, tick: number): number {
+export function headX(geometry: Pick<SystemGeometry, 'bars'>, tick: number): number {
   const bar = geometry.bars.findLast((place) => place.tick <= tick) ?? geometry.bars[0];
   if (!bar) return 0;
   const inside = Math.min(Math.max(tick - bar.tick, 0), bar.ticks);
@@ -136,53 +141,12 @@ function horizontal(request: SystemRequest, bars: readonly NotatedBar[]): BarPla
 }
 
 function repeats(request: SystemRequest, at: number): { start: number; end: number } {
-  const { closed, bars } = request.notation;
-  return { start: closed && at === 0 ? REPEAT_SIGN : 0, end: closed && at === bars.length - 1 ? REPEAT_SIGN : 0 };
+  const { ends, bars } = request.notation;
+  const round = ends === 'repeat';
+  return {
+    start: (round && at === 0) || bars[at]?.repeat.start ? REPEAT_SIGN : 0,
+    end: (round && at === bars.length - 1) || (bars[at]?.repeat.end ?? null) !== null ? REPEAT_SIGN : 0,
+  };
 }
 
 const fullBar = (notation: Notation): number => Math.max(...notation.bars.map((bar) => bar.ticks), 1);
-
-function vertical(request: SystemRequest, bars: readonly NotatedBar[]): Omit<SystemGeometry, 'width' | 'right' | 'bars'> {
-  const labelY = 13;
-  const chordY = labelY + 25;
-  const countY = chordY + 20;
-  let y = countY + 2;
-  const lines: Partial<Record<StaffName, number>> = {};
-  let below = 0;
-  for (const staff of STAVES) {
-    if (!request.staves.includes(staff)) continue;
-    const reach = staffReach(bars, staff, request.notation);
-    const gap = staff === 'bass' ? 10 : staff === 'left' ? 6 : 2;
-    const line = y + below + gap + reach.above;
-    lines[staff] = line;
-    y = line + (staff === 'clave' ? 0 : STAFF_HEIGHT);
-    below = reach.below;
-  }
-  return { labelY, chordY, countY, lines, height: Math.ceil(y + below + 3) };
-}
-
-/** How far a staff's notes reach above its top line and below its bottom line. */
-function staffReach(bars: readonly NotatedBar[], staff: StaffName, notation: Notation): { above: number; below: number } {
-  if (staff === 'clave') return { above: 30, below: 10 };
-  const { top } = CLEF_LINES[notation.clefs[staff]];
-  let above: number = CLEARANCE;
-  let below: number = CLEARANCE;
-  for (const event of bars.flatMap((bar) => bar.staves[staff].events)) {
-    const ends = eventEnds(event, top);
-    if (!ends) continue;
-    above = Math.max(above, -ends.from);
-    below = Math.max(below, ends.to - STAFF_HEIGHT);
-  }
-  return { above, below };
-}
-
-/** Upper and lower end of an event, in units below the top line, clearance included; null for rests. */
-function eventEnds(event: NotatedEvent, top: number): { from: number; to: number } | null {
-  const ys = event.pitches.map((pitch) => (top - staffStep(pitch)) * 5);
-  if (ys.length === 0) return null;
-  const stem = event.value.shape === 'whole' ? 0 : STEM;
-  return {
-    from: Math.min(...ys) - (event.stem === 'up' ? stem : CLEARANCE),
-    to: Math.max(...ys) + (event.stem === 'down' ? stem : CLEARANCE),
-  };
-}

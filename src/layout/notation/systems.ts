@@ -6,11 +6,14 @@ export interface SystemRange {
   readonly to: number;
 }
 
+/** What the breaks depend on. */
+type BreakingBar = Pick<NotatedBar, 'sectionStart'> & { readonly ending?: NotatedBar['ending'] };
+
 /**
  * Breaks bars into systems of at most `perSystem` bars. A section begins a new system, unless the whole of it still fits behind
  * the section before (a one-bar break behind a seven-bar bridge). `starts` holds the indexes of bars where a section begins.
  */
-export function systemBreaks(bars: readonly Pick<NotatedBar, 'sectionStart'>[], perSystem: number): SystemRange[] {
+export function systemBreaks(bars: readonly BreakingBar[], perSystem: number): SystemRange[] {
   const starts = bars.flatMap((bar, i) => (bar.sectionStart !== null || i === 0 ? [i] : []));
   const systems: SystemRange[] = [];
   starts.forEach((start, s) => {
@@ -20,7 +23,13 @@ export function systemBreaks(bars: readonly Pick<NotatedBar, 'sectionStart'>[], 
       systems[systems.length - 1] = { from: last.from, to: end };
       return;
     }
-    for (let from = start; from < end; from += perSystem) systems.push({ from, to: Math.min(end, from + perSystem) });
+    for (let from = start; from < end; from += perSystem) {
+      const to = Math.min(end, from + perSystem);
+      const before = systems.at(-1);
+      // One bar of an ending left alone joins the line before it, a bar more than usual.
+      if (before && from > start && to - from === 1 && bars[from]?.ending) systems[systems.length - 1] = { from: before.from, to };
+      else systems.push({ from, to });
+    }
   });
   return systems;
 }

@@ -1,5 +1,6 @@
-import type { NotatedBar, NotatedPitch, Notation } from '../notation/notation';
+import type { Notation } from '../notation/notation';
 import type { SystemRange } from '../notation/systems';
+import { barContent, standsFor } from './bar-content';
 
 /** A system to print, or sections that stand once already. Bars are indexes into the notation; `section` names what begins in the range. */
 export type SheetItem =
@@ -8,7 +9,7 @@ export type SheetItem =
 
 /**
  * Systems of a long form, in order, with every repeated section written once: a section whose systems are all the same as those of an
- * earlier time through, note for note, with the same ties in and out, chords, sides and name, becomes a reference to it. Parts of
+ * earlier time through, note for note, with the same ties, chords, sides and name, becomes a reference to it. Parts of
  * sections are never left out, so that the reader's eye does not jump inside one. The last section is always printed, so that the end is seen.
  */
 export function foldSystems(notation: Notation, systems: readonly SystemRange[]): SheetItem[] {
@@ -17,7 +18,8 @@ export function foldSystems(notation: Notation, systems: readonly SystemRange[])
   return passages.flatMap((passage, i): SheetItem[] => {
     const range = { from: passage[0]?.from ?? 0, to: passage.at(-1)?.to ?? 0 };
     const content = passageContent(notation, range);
-    const same = printed.get(content);
+    const [here, before] = [notation.bars[range.from], notation.bars[printed.get(content)?.from ?? -1]];
+    const same = here && before && standsFor(before, here) ? printed.get(content) : undefined;
     if (!same) printed.set(content, range);
     if (!same || i === passages.length - 1) return passage.map((system) => ({ kind: 'system', range: system }));
     return [{ kind: 'as before', range, same, section: sectionNames(notation, range) }];
@@ -41,17 +43,12 @@ const sectionNames = (notation: Notation, range: SystemRange): string =>
     .flatMap((bar) => bar.sectionStart ?? [])
     .join(', ');
 
-/**
- * Everything that is played in a passage, without its place in the form: signatures that only the start of the piece shows and
- * reminders of the bar before are left out.
- */
+/** Everything that is played in a passage, with its names and the signatures that change inside it, whatever its place in the form. */
 function passageContent(notation: Notation, range: SystemRange): string {
-  const bars = notation.bars.slice(range.from, range.to).map(({ index: _, tick: __, ...rest }: NotatedBar, i) => {
+  const bars = notation.bars.slice(range.from, range.to);
+  const marks = bars.map((bar, i) => {
     const opens = range.from + i === 0;
-    return { ...rest, meterChange: rest.meterChange && !opens, keyChange: rest.keyChange && !opens };
+    return [bar.sectionStart, bar.repeat, bar.ending, bar.meterChange && !opens, bar.keyChange && !opens];
   });
-  return JSON.stringify(bars, (_, value: unknown) => (isReminder(value) ? { ...value, accidental: null, courtesy: false } : value));
+  return JSON.stringify([marks, bars.map(barContent)]);
 }
-
-const isReminder = (value: unknown): value is NotatedPitch =>
-  typeof value === 'object' && value !== null && 'courtesy' in value && value.courtesy === true;

@@ -1,4 +1,4 @@
-import { type Notation, STAVES } from '../notation/notation';
+import { type Notation, PLAYED_STAVES } from '../notation/notation';
 import { type SystemGeometry, systemGeometry } from '../notation/system-geometry';
 import { type SystemRange, systemBreaks } from '../notation/systems';
 import { foldSystems, type SheetItem } from './folds';
@@ -62,7 +62,7 @@ function systemBlock(notation: Notation, range: SystemRange, part: 'main' | 'oth
     to: range.to,
     width: paperUnits(paper),
     perSystem: SHEET_BARS,
-    staves: STAVES,
+    staves: PLAYED_STAVES,
   });
   return {
     id: `${part} ${range.from}`,

@@ -2,6 +2,7 @@ import { type CSSProperties, useMemo, useRef } from 'react';
 import { notate } from '../../layout/notation/notate';
 import { pageRoom, paginate } from '../../layout/sheet/paginate';
 import { PAPERS, type PaperName } from '../../layout/sheet/paper';
+import { foldRepeats } from '../../layout/sheet/repeats';
 import { sheetBlocks } from '../../layout/sheet/sheet-blocks';
 import type { Score } from '../../music/score';
 import { SHEET_WORDS } from '../../words/sheet';
@@ -32,7 +33,7 @@ export function SheetPage({ score, other, tempo, goal, onMidi, paper, onPaper }:
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const engraver = useEngraver();
-  const notation = useMemo(() => notate(score), [score]);
+  const notation = useMemo(() => foldRepeats(notate(score, { fingering: 'changes' }), score.bars), [score]);
   const otherNotation = useMemo(() => notate(other), [other]);
   const pages = useMemo(() => paginate(sheetBlocks(notation, otherNotation, paper), pageRoom(paper)), [notation, otherNotation, paper]);
   const order = useMemo(

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useMemo, useRef, useState } from 'react';
 import { notate } from '../../layout/notation/notate';
-import { STAVES, type StaffName } from '../../layout/notation/notation';
+import { PLAYED_STAVES, type StaffName } from '../../layout/notation/notation';
 import { systemBreaks } from '../../layout/notation/systems';
 import type { Score } from '../../music/score';
 import type { Heard } from '../../state/ports';
@@ -27,7 +27,7 @@ export interface StaffViewProps {
 }
 
 /** The score as written notes, system under system, lit in step with what is heard. Only systems near the window are engraved. */
-export function StaffView({ score, heard, playing, onStartAt, bars, staves = STAVES }: StaffViewProps) {
+export function StaffView({ score, heard, playing, onStartAt, bars, staves = PLAYED_STAVES }: StaffViewProps) {
   const view = useRef<HTMLDivElement>(null);
   const live = useRef(new Map<number, LiveSystem>());
   const width = useWidth(view);

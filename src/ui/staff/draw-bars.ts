@@ -1,25 +1,24 @@
 import { Stave, StaveConnector, type SVGContext } from 'vexflow/core';
-import { STAFF_HEIGHT } from '../../layout/notation/system-geometry';
+import { STAFF_HEIGHT } from '../../layout/notation/system-heights';
+import { STAFF_WORDS } from '../../words/sheet';
 import type { SystemDrawing } from './system-drawing';
+import { writeText } from './write-text';
 
 const INK = { fillStyle: 'currentColor', strokeStyle: 'currentColor' };
 const THIN = 1.2;
 const THICK = 5;
 
-/** The barlines of a system, its opening line, the brace of the grand staff, and repeat signs round a closed score. */
+/** The barlines of a system, its opening line, the brace of the grand staff, repeat signs, and `D.C.` where a form with repeats inside goes round. */
 export function drawBars(context: SVGContext, drawing: SystemDrawing): void {
   const { geometry, notation, from } = drawing;
-  const { clave, right, left, bass } = geometry.lines;
+  const { right, left, bass } = geometry.lines;
   const first = geometry.bars[0];
   if (!first) return;
-  const stretches = [
-    ...(clave === undefined ? [] : [[clave - 10, clave + 10] as const]),
-    ...stretch(right, left),
-    ...stretch(bass, undefined),
-  ];
-  const top = Math.min(...stretches.map(([y]) => y));
-  const bottom = Math.max(...stretches.map(([, y]) => y));
-  context.fillRect(first.x, top === (clave ?? 0) - 10 ? top + 10 : top, THIN, bottom - top - (top === (clave ?? 0) - 10 ? 10 : 0));
+  const lines = (['clave', 'rhythm'] as const).flatMap((staff) => geometry.lines[staff] ?? []);
+  const stretches = [...lines.map((line) => [line - 10, line + 10] as const), ...stretch(right, left), ...stretch(bass, undefined)];
+  const top = lines[0] ?? Math.min(...stretches.map(([y]) => y));
+  const lowest = stretches.at(-1)?.[1] ?? top;
+  context.fillRect(first.x, top, THIN, lowest - top - (lowest === (lines.at(-1) ?? Number.NaN) + 10 ? 10 : 0));
   if (right !== undefined && left !== undefined) brace(context, first.x, right, left);
   geometry.bars.forEach((place, i) => {
     const next = notation.bars[from + i + 1];
@@ -31,6 +30,9 @@ export function drawBars(context: SVGContext, drawing: SystemDrawing): void {
       else context.fillRect(end - THIN / 2, y, THIN, to - y);
       if (place.repeatStart) repeatStart(context, place.noteStart - 14, y, to);
     }
+    const look = { size: 17, weight: 750, anchor: 'end' } as const;
+    if (next === undefined && notation.ends === 'da capo')
+      writeText(context.svg, STAFF_WORDS.daCapo, end, geometry.chordY, look, 'da-capo');
   });
 }
 

@@ -1,25 +1,22 @@
+import type { NotatedBar } from '../../layout/notation/notation';
 import { headX } from '../../layout/notation/system-geometry';
 import { GRID_WORDS } from '../../words/grid';
-import { MUSIC_FONTS } from './music-fonts';
+import { STAFF_WORDS } from '../../words/sheet';
 import type { SystemDrawing } from './system-drawing';
+import { drawBox, drawLine, writeText } from './write-text';
 
-const SVG = 'http://www.w3.org/2000/svg';
 /** Sizes of texts, in staff units. */
 const CHORD_SIZE = 25;
-const LABEL_SIZE = 15;
+const SIDE_SIZE = 17;
+const NUMBER_SIZE = 13;
 const COUNT_SIZE = 15;
+const ENDING_SIZE = 14;
 /** Half a note head, to centre a text over it. */
 const HALF_HEAD = 6;
-/** The face of all text in a system; Academico gives the flat and sharp signs that the text face lacks. */
-const TEXT_FACE = `"Atkinson Hyperlegible Next Variable", "${MUSIC_FONTS.text}", sans-serif`;
+/** Space round the name of a section in its box. */
+const BOX_PAD = 4;
 
-interface TextLook {
-  readonly size: number;
-  readonly weight: number;
-  readonly anchor?: 'start' | 'middle' | 'end';
-}
-
-/** Chord symbols on one height, the count under them, and over each bar its number and side, with the section where one begins. */
+/** Chord symbols on one height, the count under them, over each bar its number and side, with the section in a box where one begins, and the brackets of endings. */
 export function drawTexts(svg: SVGSVGElement, drawing: SystemDrawing): void {
   const { geometry, notation, from } = drawing;
   const chords: SVGTextElement[] = [];
@@ -27,27 +24,60 @@ export function drawTexts(svg: SVGSVGElement, drawing: SystemDrawing): void {
   geometry.bars.forEach((place, i) => {
     const bar = notation.bars[from + i];
     if (!bar) return;
-    const left = i === 0 ? place.x : place.noteStart + 4;
-    const label = `${bar.sectionStart === null ? '' : `${bar.sectionStart} · `}${bar.index + 1} · ${GRID_WORDS.sideName(bar.side)}`;
-    labels.push(write(svg, label, left, geometry.labelY, { size: LABEL_SIZE, weight: bar.sectionStart === null ? 500 : 750 }, 'bar-label'));
+    labels.push(...drawLabels(svg, drawing, i, bar));
     for (const chord of bar.chords) {
       const x = headX(geometry, bar.tick + chord.tick);
-      chords.push(write(svg, (chord.push ? '> ' : '') + chord.text, x, geometry.chordY, { size: CHORD_SIZE, weight: 750 }, 'chord'));
+      chords.push(writeText(svg, (chord.push ? '> ' : '') + chord.text, x, geometry.chordY, { size: CHORD_SIZE, weight: 750 }, 'chord'));
     }
-    for (const count of bar.counts) {
-      const beat = count.text !== '&';
-      write(
-        svg,
-        count.text,
-        headX(geometry, bar.tick + count.tick) + HALF_HEAD,
-        geometry.countY,
-        { size: COUNT_SIZE, weight: beat ? 750 : 400, anchor: 'middle' },
-        'count',
-      );
+    for (const count of geometry.countY === null ? [] : bar.counts) {
+      const look = {
+        size: COUNT_SIZE * (notation.scale === 2 ? 0.8 : 1),
+        weight: /\d/.test(count.text) ? 750 : 400,
+        anchor: 'middle',
+      } as const;
+      writeText(svg, count.text, headX(geometry, bar.tick + count.tick) + HALF_HEAD, geometry.countY ?? 0, look, 'count');
     }
+    if (bar.ending && geometry.endingY !== null) drawEnding(svg, place.x, place.x + place.width, geometry.endingY, bar.ending);
   });
-  fitRow(chords, CHORD_SIZE, geometry.width);
-  fitRow(labels, LABEL_SIZE, geometry.width);
+  fitRow(chords, geometry.width);
+  fitRow(labels, geometry.width);
+}
+
+/** Number and side over the start of a bar (and over its middle where it holds two), the section's name in a box, and what the band does. */
+function drawLabels(svg: SVGSVGElement, drawing: SystemDrawing, i: number, bar: NotatedBar): SVGTextElement[] {
+  const { geometry } = drawing;
+  const place = geometry.bars[i];
+  const y = geometry.labelY;
+  let x = i === 0 ? (place?.x ?? 0) : (place?.noteStart ?? 0) + 4;
+  if (bar.sectionStart !== null) {
+    const name = writeText(svg, bar.sectionStart, x + BOX_PAD, y, { size: SIDE_SIZE, weight: 800 }, 'section-mark');
+    const width = name.getComputedTextLength() + 2 * BOX_PAD;
+    drawBox(svg, x, y - SIDE_SIZE + 2, width, SIDE_SIZE + 2, 'section-box');
+    x += width + 8;
+  }
+  return bar.sides.map((half, n) => {
+    const at = n === 0 ? x : headX(geometry, bar.tick + half.tick);
+    const label = writeText(svg, '', at, y, { size: SIDE_SIZE, weight: 750 }, 'bar-label');
+    const number = document.createElementNS(svg.namespaceURI ?? '', 'tspan');
+    number.setAttribute('font-size', `${NUMBER_SIZE}px`);
+    number.setAttribute('font-weight', '500');
+    number.append(`${bar.index + n + 1} · `);
+    const last = n === bar.sides.length - 1;
+    label.append(number, GRID_WORDS.sideName(half.side), last ? STAFF_WORDS.barNote(bar.silence, bar.hits.length > 0, bar.repeat.end) : '');
+    return label;
+  });
+}
+
+function drawEnding(svg: SVGSVGElement, from: number, to: number, y: number, ending: NonNullable<NotatedBar['ending']>): void {
+  const left = from + (ending.opens ? 3 : 0);
+  const right = to - (ending.last ? 3 : 0);
+  const down = y + 13;
+  drawLine(
+    svg,
+    [...(ending.opens ? ([[left, down]] as const) : []), [left, y], [right, y], ...(ending.closes ? ([[right, down]] as const) : [])],
+    'ending',
+  );
+  if (ending.opens) writeText(svg, `${ending.passes.join('.')}.`, left + 5, down, { size: ENDING_SIZE, weight: 750 }, 'ending-number');
 }
 
 /** Space between two texts on one height, and the share of its size that a text keeps at least. */
@@ -55,35 +85,15 @@ const TEXT_SPACE = 8;
 const SMALLEST_SHARE = 0.55;
 
 /** Sets a text of a row smaller where it would run into the next one, or off the page. */
-function fitRow(row: readonly SVGTextElement[], size: number, end: number): void {
+function fitRow(row: readonly SVGTextElement[], end: number): void {
   row.forEach((text, i) => {
     const room = Number(row[i + 1]?.getAttribute('x') ?? end) - Number(text.getAttribute('x')) - TEXT_SPACE;
     const length = text.getComputedTextLength();
-    if (length > room) text.setAttribute('font-size', `${(size * Math.max(SMALLEST_SHARE, room / length)).toFixed(1)}px`);
+    if (length <= room) return;
+    const share = Math.max(SMALLEST_SHARE, room / length);
+    for (const part of [text, ...text.querySelectorAll('tspan')]) {
+      const size = /^([\d.]+)px$/.exec(part.getAttribute('font-size') ?? '');
+      if (size) part.setAttribute('font-size', `${(Number(size[1]) * share).toFixed(1)}px`);
+    }
   });
-}
-
-function write(svg: SVGSVGElement, text: string, x: number, y: number, look: TextLook, name: string): SVGTextElement {
-  const element = document.createElementNS(SVG, 'text');
-  for (const part of text.split(/([♭♯])/)) element.append(/[♭♯]/.test(part) ? smallSign(part) : part);
-  element.setAttribute('class', name);
-  element.setAttribute('x', x.toFixed(1));
-  element.setAttribute('y', y.toFixed(1));
-  element.setAttribute('fill', 'currentColor');
-  element.setAttribute('stroke', 'none');
-  element.setAttribute('font-family', TEXT_FACE);
-  element.setAttribute('font-size', `${look.size}px`);
-  element.setAttribute('font-weight', String(look.weight));
-  element.setAttribute('text-anchor', look.anchor ?? 'start');
-  svg.append(element);
-  return element;
-}
-
-/** Academico's flats and sharps are as tall as they are beside notes; beside letters they are set smaller. */
-function smallSign(sign: string): SVGElement {
-  const part = document.createElementNS(SVG, 'tspan');
-  part.textContent = sign;
-  part.setAttribute('font-family', MUSIC_FONTS.text);
-  part.setAttribute('font-size', '78%');
-  return part;
 }

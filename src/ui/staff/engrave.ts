@@ -4,9 +4,10 @@
  * because VexFlow repeats accidentals on tied notes and sets chord symbols at differing heights. Loaded on demand: import it with `import()` alone.
  */
 import { Formatter, Renderer, Stave, type StaveNote, type SVGContext, VexFlow, Voice } from 'vexflow/core';
-import { type Notation, STAVES, type StaffBar, type StaffName } from '../../layout/notation/notation';
+import { isLine, type Notation, STAVES, type StaffBar, type StaffName } from '../../layout/notation/notation';
 import { headX } from '../../layout/notation/system-geometry';
 import { drawBars } from './draw-bars';
+import { drawMarks, drawOctaveLines } from './draw-marks';
 import { drawTexts } from './draw-texts';
 import { drawTies, type PlacedNote } from './draw-ties';
 import { MUSIC_FONTS } from './music-fonts';
@@ -37,19 +38,23 @@ export function engraveSystem(host: HTMLDivElement, drawing: SystemDrawing): Dra
   context.svg.setAttribute('aria-hidden', 'true');
   context.setFillStyle('currentColor');
   context.setStrokeStyle('currentColor');
-  const placed: Record<StaffName, PlacedNote[]> = { clave: [], right: [], left: [], bass: [] };
+  const placed: Record<StaffName, PlacedNote[]> = { clave: [], rhythm: [], right: [], left: [], bass: [] };
   geometry.bars.forEach((_, i) => {
     for (const note of drawBar(context, drawing, i)) placed[note.staff].push(note);
   });
   drawBars(context, drawing);
-  for (const staff of ['right', 'left', 'bass'] as const) drawTies(context, placed[staff], geometry);
+  for (const staff of STAVES) {
+    drawTies(context, placed[staff], drawing);
+    drawMarks(context.svg, placed[staff], drawing);
+  }
+  drawOctaveLines(context.svg, geometry);
   drawTexts(context.svg, drawing);
   return Object.values(placed).flatMap((notes) => notes.flatMap(drawnNote));
 }
 
 function drawnNote(placed: PlacedNote): DrawnNote[] {
   const element = placed.note.getSVGElement();
-  if (!element || placed.event.kind === 'rest') return [];
+  if (!element || placed.event.kind === 'rest' || placed.event.kind === 'gap') return [];
   const tick = placed.barTick + placed.event.tick;
   return [{ tick, endTick: tick + placed.event.ticks, element }];
 }
@@ -60,11 +65,12 @@ function drawBar(context: SVGContext, drawing: SystemDrawing, i: number): Placed
   const place = geometry.bars[i];
   if (!bar || !place) return [];
   const shown = STAVES.filter((staff) => geometry.lines[staff] !== undefined);
-  const parts = shown.map((staff) => {
+  for (const staff of shown) if (bar.staves[staff].events.length === 0) drawStave(context, drawing, i, staff);
+  const sounding = shown.filter((staff) => bar.staves[staff].events.length > 0);
+  if (sounding.length === 0) return [];
+  const parts = sounding.map((staff) => {
     const stave = drawStave(context, drawing, i, staff);
-    const notes = bar.staves[staff].events.map((event) =>
-      staveNote(event, staff === 'clave' ? null : notation.clefs[staff]).setStave(stave),
-    );
+    const notes = bar.staves[staff].events.map((event) => staveNote(event, isLine(staff) ? null : notation.clefs[staff]).setStave(stave));
     return { staff, stave, notes, voice: voiceOf(notes, stave) };
   });
   const formatter = new Formatter();
@@ -75,7 +81,7 @@ function drawBar(context: SVGContext, drawing: SystemDrawing, i: number): Placed
   );
   const columns = formatter.getTickContexts();
   for (const vexTick of columns?.list ?? []) {
-    const tick = bar.tick + Math.round((vexTick / (columns?.resolutionMultiplier ?? 1)) * OUR_TICKS);
+    const tick = bar.tick + Math.round((vexTick / (columns?.resolutionMultiplier ?? 1)) * OUR_TICKS * notation.scale);
     columns?.map[vexTick]?.setX(headX(geometry, tick) - place.noteStart - STAVE_PADDING);
   }
   formatter.postFormat();
@@ -84,6 +90,10 @@ function drawBar(context: SVGContext, drawing: SystemDrawing, i: number): Placed
     // Beams take the length of stems from the final places of the notes.
     const beams = beamsOf(bar.staves[part.staff], part.notes);
     part.voice.setContext(context).drawWithStyle();
+    // What is left out for the reader takes its room but draws nothing.
+    part.notes.forEach((note, n) => {
+      if (bar.staves[part.staff].events[n]?.kind === 'gap') note.getSVGElement()?.remove();
+    });
     for (const beam of beams) beam.setStyle(INK).setContext(context).drawWithStyle();
     return part.notes.flatMap((note, n): PlacedNote[] => {
       const event = bar.staves[part.staff].events[n];
@@ -101,14 +111,14 @@ function drawStave(context: SVGContext, drawing: SystemDrawing, i: number, staff
   const place = geometry.bars[i];
   const bar = notation.bars[drawing.from + i];
   const line = geometry.lines[staff] ?? 0;
-  // A clave staff is a five-line staff whose middle line alone is drawn, so its notes sit on a line as everywhere else.
-  const top = staff === 'clave' ? line - 20 : line;
+  // A line is a five-line staff whose middle line alone is drawn, so its notes sit on a line as everywhere else.
+  const top = isLine(staff) ? line - 20 : line;
   const stave = new Stave(place?.x ?? 0, top - HEADROOM, place?.width ?? 0, { leftBar: false, rightBar: false });
   stave.setStyle({ ...INK, lineWidth: 1 });
   stave.setDefaultLedgerLineStyle({ ...INK, lineWidth: 1.4 });
-  if (staff === 'clave') stave.setConfigForLines([false, false, true, false, false].map((visible) => ({ visible })));
+  if (isLine(staff)) stave.setConfigForLines([false, false, true, false, false].map((visible) => ({ visible })));
   if (place?.showClef) addClef(stave, staff, notation);
-  if (place?.showKey && bar && staff !== 'clave')
+  if (place?.showKey && bar && !isLine(staff))
     stave.addKeySignature(
       keySpec(bar.fifths),
       i > 0 && bar.fifths === 0 ? keySpec(notation.bars[drawing.from + i - 1]?.fifths ?? 0) : undefined,
@@ -121,7 +131,7 @@ function drawStave(context: SVGContext, drawing: SystemDrawing, i: number, staff
 }
 
 function addClef(stave: Stave, staff: StaffName, notation: Notation): void {
-  if (staff === 'clave') stave.addClef('percussion');
+  if (isLine(staff)) stave.addClef('percussion');
   else if (notation.clefs[staff] === 'bass-8vb') stave.addClef('bass', 'default', '8vb');
   else stave.addClef(notation.clefs[staff]);
 }

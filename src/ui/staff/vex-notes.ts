@@ -19,8 +19,8 @@ const CLAVE_STEM = 25;
 
 /** One event as a VexFlow note; `clef` is null on the clave line. */
 export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote {
-  const shift = clef === 'bass-8vb' ? 1 : 0;
-  const rest = event.kind === 'rest';
+  const shift = (clef === 'bass-8vb' ? 1 : 0) - event.octaves;
+  const rest = event.kind !== 'notes' && event.kind !== 'stroke';
   const keys =
     clef && !rest ? event.pitches.map((pitch) => `${pitch.letter.toLowerCase()}/${pitch.octave + shift}`) : [restKey(event, clef)];
   const note = new StaveNote({

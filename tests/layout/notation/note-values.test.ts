@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BarFrame, noteValues, type Piece, restValues } from '../../../src/layout/notation/note-values';
 
-const CUT: BarFrame = { half: 960, beat: 480, shift: 0, ticks: 1920 };
-const SIX_EIGHT: BarFrame = { half: 720, beat: 240, shift: 0, ticks: 1440 };
-const LENGTHS = { whole: 1920, half: 960, quarter: 480, eighth: 240, sixteenth: 120, 'thirty-second': 60 } as const;
+const CUT: BarFrame = { middle: 960, half: 960, step: 240, beat: 480, shift: 0, ticks: 1920 };
+const SIX_EIGHT: BarFrame = { middle: 720, half: 720, step: 240, beat: 240, shift: 0, ticks: 1440 };
+const LENGTHS = { whole: 1920, middle: 960, half: 960, step: 240, quarter: 480, eighth: 240, sixteenth: 120, 'thirty-second': 60 } as const;
 const show = (pieces: readonly Piece[]): string => pieces.map((p) => `${p.at}:${p.value.shape}${'.'.repeat(p.value.dots)}`).join(' ');
 
 // Common practice of engraving, no source: cut time is divided at beat 3, 6/8 at the fourth eighth.

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { notate } from '../../../src/layout/notation/notate';
 import { STAVES } from '../../../src/layout/notation/notation';
 import { signGaps } from '../../../src/layout/notation/sign-gaps';
-import { barAtX, headX, STAFF_HEIGHT, systemGeometry } from '../../../src/layout/notation/system-geometry';
+import { barAtX, headX, systemGeometry } from '../../../src/layout/notation/system-geometry';
+import { STAFF_HEIGHT } from '../../../src/layout/notation/system-heights';
 import { systemBreaks } from '../../../src/layout/notation/systems';
 import { LOOP_SCORE } from '../loop-score';
 
@@ -43,10 +44,10 @@ describe('systemGeometry', () => {
     expect(geometry.height).toBeGreaterThan((tops[3] ?? 0) + STAFF_HEIGHT);
   });
 
-  it('gives high notes the room of their leger lines', () => {
+  it('puts an octave line over a passage of high notes, outside their marks, in place of room for leger lines', () => {
     const high = LOOP_SCORE.parts.rightHand.map((s) => ({
       ...s,
-      names: s.names.map((name) => name.replace('5', '6').replace('6', '7')),
+      names: s.names.map((name) => name.replace(/\d/, (digit) => String(Number(digit) + 1))),
       midi: s.midi.map((m) => m + 12),
     }));
     const higher = systemGeometry({
@@ -57,7 +58,13 @@ describe('systemGeometry', () => {
       perSystem: 4,
       staves: STAVES,
     });
-    expect((higher.lines.right ?? 0) - (geometry.lines.right ?? 0)).toBeGreaterThanOrEqual(30);
+    expect(higher.octaveLines.map(({ staff, octaves, opens, closes }) => [staff, octaves, opens, closes])).toEqual([
+      ['right', 1, true, true],
+    ]);
+    const [line] = higher.octaveLines;
+    expect(line?.y).toBeLessThan((higher.lines.right ?? 0) - 11);
+    expect(line?.toX).toBeGreaterThan(line?.fromX ?? Number.NaN);
+    expect(Math.abs((higher.lines.right ?? 0) - (geometry.lines.right ?? 0))).toBeLessThan(30);
   });
 
   it('leaves staves out that are not asked for, and keeps room for four bars when there are fewer', () => {
