@@ -11,6 +11,7 @@ import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
 import { perform } from './performance/perform';
 import { createDesk } from './state/desk';
+import type { HabitsRoom } from './state/habits/habits';
 import { AppFrame } from './ui/app/AppFrame';
 import { assert } from './vocabulary';
 
@@ -23,11 +24,12 @@ const randomId = (): string =>
 
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
+  const storage = createStorage(browserStorageParts());
   const desk = createDesk({
     stages: { readChart, arrange, perform },
     readQuickLine: async (line) => (await quickLine()).readQuickLine(line),
     demos: DEMO_BOOK,
-    storage: createStorage(browserStorageParts()),
+    storage,
     saver: createFileSaver(page),
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
     loadPlayer: async () => {
@@ -47,12 +49,17 @@ async function start(page: Document): Promise<void> {
     newId: randomId,
   });
 
+  let room: Promise<HabitsRoom> | null = null;
+  const habits = (): Promise<HabitsRoom> => {
+    room ??= import('./state/habits/habits').then(({ createHabits }) => createHabits(storage));
+    return room;
+  };
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   await desk.restore();
   createRoot(root).render(
     <StrictMode>
-      <AppFrame desk={desk} />
+      <AppFrame desk={desk} habits={habits} />
     </StrictMode>,
   );
 

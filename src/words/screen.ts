@@ -21,6 +21,8 @@ export const SCREEN = {
   theme: { device: 'As the device', paper: 'Paper', night: 'Night' },
   view: { grid: 'Grid', staff: 'Staff' },
   balance: 'Balance',
+  fullScreen: 'Full screen',
+  leaveFullScreen: 'Leave full screen',
   play: 'Play',
   stop: 'Stop',
   transportName: 'Transport',

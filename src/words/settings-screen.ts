@@ -1,6 +1,7 @@
 /** What the sheet of settings, the balance and the list of keys say. */
 export const SETTINGS_SCREEN = {
   viewName: 'View',
+  themeName: 'Theme',
   close: 'Close',
   tap: 'Tap',
   tapHint: 'Tap the tempo',
@@ -63,7 +64,12 @@ export const SETTINGS_SCREEN = {
     { keys: 'L', does: 'loop this cycle, or loop off' },
     { keys: '[  ]', does: 'one bar before, one bar after' },
     { keys: 'Page Up  Page Down', does: 'the cycle or loop before, after (page-turn pedals too)' },
+    { keys: 'S', does: 'full screen, for the stand or a projector' },
+    { keys: 'V', does: 'grid or staff' },
+    { keys: 'B', does: 'balance' },
     { keys: '?', does: 'this list' },
-    { keys: 'Esc', does: 'close what is open' },
+    { keys: 'Esc', does: 'close what is open, leave the full screen' },
+    { keys: '← → ↑ ↓', does: 'in the grid: by a step, by a bar; Home and End to the ends of the bar' },
+    { keys: 'Enter  Shift Enter', does: 'in the grid: why this stroke; start here' },
   ],
 } as const;

@@ -1,9 +1,11 @@
-import { lazy, Suspense, startTransition, useMemo, useState } from 'react';
+import { lazy, Suspense, startTransition, useMemo, useRef, useState } from 'react';
 import type { Desk } from '../../state/desk';
+import type { HabitsRoom } from '../../state/habits/habits';
 import { SCREEN } from '../../words/screen';
 import { Transport } from '../transport/Transport';
 import { DeskContext } from './desk-context';
 import { Header } from './Header';
+import { HabitsContext } from './habits-context';
 import { PractisePage } from './PractisePage';
 import { Shield } from './Shield';
 import { usePlace } from './use-place';
@@ -11,17 +13,20 @@ import { useShortcuts } from './use-shortcuts';
 import { useThemeOnPage } from './use-theme';
 import './app.css';
 
+const Afterwards = lazy(() => import('./Afterwards').then((module) => ({ default: module.Afterwards })));
 const BalancePanel = lazy(() => import('../balance/BalancePanel').then((module) => ({ default: module.BalancePanel })));
 const ChartPage = lazy(() => import('../chart/ChartPage').then((module) => ({ default: module.ChartPage })));
 const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
 const Notices = lazy(() => import('./Notices').then((module) => ({ default: module.Notices })));
 const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
 
-/** The whole page around one desk. */
-export function AppFrame({ desk }: { readonly desk: Desk }) {
+/** The whole page around one desk. `habits` fetches what was settled once on this device. */
+export function AppFrame({ desk, habits = null }: { readonly desk: Desk; readonly habits?: (() => Promise<HabitsRoom>) | null }) {
   return (
     <DeskContext value={desk}>
-      <Page desk={desk} />
+      <HabitsContext value={habits}>
+        <Page desk={desk} />
+      </HabitsContext>
     </DeskContext>
   );
 }
@@ -29,26 +34,45 @@ export function AppFrame({ desk }: { readonly desk: Desk }) {
 function Page({ desk }: { readonly desk: Desk }) {
   const place = usePlace();
   const [open, setOpen] = useState<'balance' | 'keys' | null>(null);
+  const [stand, setStand] = useState(false);
+  const leaving = useRef<(() => void) | null>(null);
   // A transition keeps the page in sight while a panel is fetched.
   const panels = useMemo(
     () => ({
       balance: () => startTransition(() => setOpen((now) => (now === 'balance' ? null : 'balance'))),
       keys: () => startTransition(() => setOpen('keys')),
+      stand: () => {
+        if (leaving.current) leaving.current();
+        else
+          void import('./stand-view').then(async ({ enterStand }) => {
+            leaving.current = await enterStand(document, () => {
+              leaving.current = null;
+              setStand(false);
+            });
+            setStand(true);
+          });
+      },
     }),
     [],
   );
   const close = (): void => setOpen(null);
   useThemeOnPage();
-  useShortcuts(desk, panels.keys);
+  useShortcuts(desk, panels);
   return (
     <>
-      <Header place={place} balanceOpen={open === 'balance'} onBalance={panels.balance} onKeys={panels.keys} />
+      <Header place={place} balanceOpen={open === 'balance'} onBalance={panels.balance} onKeys={panels.keys} onStand={panels.stand} />
+      {stand && (
+        <button type="button" className="key leave-stand" onClick={panels.stand}>
+          {SCREEN.leaveFullScreen}
+        </button>
+      )}
       <Suspense fallback={null}>
         {open === 'balance' && <BalancePanel onClose={close} />}
         {open === 'keys' && <KeyList onClose={close} />}
       </Suspense>
       <Suspense fallback={null}>
         <Notices />
+        <Afterwards />
       </Suspense>
       <main id="music" className={`place place-${place}`} tabIndex={-1}>
         <Shield key={place}>
@@ -59,7 +83,7 @@ function Page({ desk }: { readonly desk: Desk }) {
           </Suspense>
         </Shield>
       </main>
-      <Transport onBalance={panels.balance} onKeys={panels.keys} />
+      <Transport onBalance={panels.balance} onKeys={panels.keys} onStand={panels.stand} />
     </>
   );
 }

@@ -9,6 +9,7 @@ export function Header(props: {
   readonly balanceOpen: boolean;
   readonly onBalance: () => void;
   readonly onKeys: () => void;
+  readonly onStand: () => void;
 }) {
   const run = useRun();
   const otherTheme = useTheme() === 'night' ? 'paper' : 'night';
@@ -38,6 +39,11 @@ export function Header(props: {
         <button type="button" className="plain header-balance" aria-expanded={props.balanceOpen} onClick={props.onBalance}>
           {SCREEN.balance}
         </button>
+        {props.place === 'practise' && (
+          <button type="button" className="plain" onClick={props.onStand}>
+            {SCREEN.fullScreen}
+          </button>
+        )}
         <button type="button" className="plain keys-button" onClick={props.onKeys}>
           {SCREEN.shortcutsName}
         </button>

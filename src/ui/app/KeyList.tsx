@@ -2,11 +2,14 @@ import { useEffect, useRef } from 'react';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from './desk-context';
+import { useHabitsRoom } from './habits-context';
+import { PedalTable } from './PedalTable';
 
 /** The list behind `?`: every key and what it does, and the switch that turns single keys off. */
 export function KeyList(props: { readonly onClose: () => void }) {
   const run = useRun();
   const on = useDesk((state) => state.preferences.shortcuts);
+  const room = useHabitsRoom();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (dialog.current?.open === false) dialog.current.showModal();
@@ -30,6 +33,7 @@ export function KeyList(props: { readonly onClose: () => void }) {
         />
         {SETTINGS_SCREEN.shortcutsOn}
       </label>
+      <PedalTable room={room} />
       <button type="button" className="key" onClick={props.onClose}>
         {SETTINGS_SCREEN.close}
       </button>

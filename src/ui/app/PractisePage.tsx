@@ -6,6 +6,7 @@ import { SCREEN } from '../../words/screen';
 import type { SelectedCell } from '../practise/board-props';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
+import { useHabit, useHabitsRoom } from './habits-context';
 import { QuickLine } from './QuickLine';
 import { Shield } from './Shield';
 import { useMediaQuery } from './use-media-query';
@@ -30,6 +31,10 @@ export function PractisePage() {
   const vamp = usePlaying((state) => state.vamp);
   // Rows for the percussion only where the whole next card still fits under them.
   const tall = useMediaQuery('(min-height: 1000px)');
+  const habits = useHabitsRoom();
+  const rows = useHabit(habits, (state) => state.percussionRows, 'where there is room');
+  const strip = useHabit(habits, (state) => state.strip, true);
+  const edits = useDesk((state) => state.settings.edits);
   const crossed = useDesk((state) => state.settings.crossed);
   const solo = useDesk((state) => state.settings.solo);
   const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
@@ -70,7 +75,9 @@ export function PractisePage() {
         cursorBar={startBar}
         loop={loop}
         silent={silent}
-        showPercussion={tall && !balance.percussion.muted}
+        showPercussion={rows !== 'never' && !balance.percussion.muted && (rows === 'always' ? 'always' : tall)}
+        strip={strip}
+        edits={edits}
         vamp={vamp}
         banner={crossed ? BANNERS.crossed : solo ? BANNERS[solo] : null}
         why={why}

@@ -2,8 +2,15 @@ import type { Desk } from '../../state/desk';
 import { inputMillis, type Level } from '../../vocabulary';
 import { hasOwnSpace } from './own-keys';
 
+/** Panels and views that keys open and close. */
+export interface Panels {
+  readonly keys: () => void;
+  readonly balance: () => void;
+  readonly stand: () => void;
+}
+
 /** Does what a key stands for; false when it stands for nothing. Page Up and Page Down always work (pedals send them), single keys while they are switched on. */
-export function actOnKey(event: KeyboardEvent, desk: Desk, openList: () => void): boolean {
+export function actOnKey(event: KeyboardEvent, desk: Desk, panels: Panels): boolean {
   const { settings, preferences } = desk.desk.getState();
   if (event.key === 'PageDown' || event.key === 'PageUp') {
     // A pedal's forward key is the cue while an open section goes round.
@@ -15,7 +22,7 @@ export function actOnKey(event: KeyboardEvent, desk: Desk, openList: () => void)
   const step = preferences.tempoUnit === 'half' ? 1 : 0.5;
   switch (event.key) {
     case '?':
-      openList();
+      panels.keys();
       return true;
     case '-':
       desk.run({ kind: 'step tempo', by: -Math.max(1, step) });
@@ -49,6 +56,15 @@ export function actOnKey(event: KeyboardEvent, desk: Desk, openList: () => void)
   switch (event.key.toLowerCase()) {
     case 't':
       desk.run({ kind: 'tap', at: inputMillis(event.timeStamp) });
+      return true;
+    case 's':
+      panels.stand();
+      return true;
+    case 'b':
+      panels.balance();
+      return true;
+    case 'v':
+      desk.run({ kind: 'set', settings: { view: settings.view === 'grid' ? 'staff' : 'grid' } });
       return true;
     case 'd':
       desk.run({ kind: 'exchange sides' });

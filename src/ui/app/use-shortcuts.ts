@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import type { Desk } from '../../state/desk';
 import { hasOwnSpace, isTextField } from './own-keys';
+import type { Panels } from './shortcut-keys';
 
 /** Every key but Space; fetched once the page stands. */
 const fetchKeys = () => import('./shortcut-keys');
@@ -10,7 +11,7 @@ type Act = Awaited<ReturnType<typeof fetchKeys>>['actOnKey'];
  * Listens for the page's keys: Space plays or stops, single keys work while they are switched on, Page Up and Page Down always (pedals send them).
  * In text fields no key is taken. A button reached with Tab keeps its own Space; one that was clicked does not, so that Space still stops the music.
  */
-export function useShortcuts(desk: Desk, openList: () => void): void {
+export function useShortcuts(desk: Desk, panels: Panels): void {
   useEffect(() => {
     let byPointer = true;
     let act: Act = () => false;
@@ -31,7 +32,7 @@ export function useShortcuts(desk: Desk, openList: () => void): void {
         if (!byPointer && hasOwnSpace(event.target)) return;
         event.preventDefault();
         if (!event.repeat) desk.run({ kind: 'play or stop' });
-      } else if (act(event, desk, openList)) event.preventDefault();
+      } else if (act(event, desk, panels)) event.preventDefault();
     };
     // A clicked button would still be pressed when Space goes up.
     const onKeyUp = (event: KeyboardEvent): void => {
@@ -45,5 +46,5 @@ export function useShortcuts(desk: Desk, openList: () => void): void {
       window.removeEventListener('keydown', onKeyDown);
       window.removeEventListener('keyup', onKeyUp);
     };
-  }, [desk, openList]);
+  }, [desk, panels]);
 }

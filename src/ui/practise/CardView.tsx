@@ -7,6 +7,7 @@ import type { PartName } from '../../performance/performance';
 import type { Direction, Stroke } from '../../vocabulary';
 import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
+import type { EditedPlace } from './board-props';
 import { type Place, placeAfterKey } from './grid-keys';
 import { PanelView } from './PanelView';
 import type { TouchLane } from './touch';
@@ -21,6 +22,8 @@ export interface CardViewProps {
   readonly inLoop: boolean;
   readonly selected: Stroke | null;
   readonly silent: readonly PartName[];
+  /** Places changed by hand, in the whole form. */
+  readonly edits: readonly EditedPlace[];
   /** The cell that takes the Tab key. */
   readonly place: Place;
   readonly onPlace: (place: Place) => void;
@@ -78,6 +81,7 @@ export function CardView(props: CardViewProps) {
             saying={at === 0 ? props.saying : null}
             selected={props.selected}
             silent={props.silent}
+            edits={props.edits}
             tabStep={place.bar === panel.bar.index ? place.step : null}
             onCell={(bar, step) => onPlace({ bar, step })}
             onStartAt={onStartAt}

@@ -13,14 +13,19 @@ export interface PanelDrawingProps {
   readonly selected: Stroke | null;
   /** Parts that do not sound. */
   readonly silent: readonly PartName[];
+  /** Steps whose stroke was changed by hand. */
+  readonly edited: readonly number[];
   /** Instruments of the percussion that have a row, from the top. */
   readonly rows: readonly string[];
 }
 
+/** A hand's caret over a stroke that was changed: it points down at its step. */
+const handSign = (x: number, y: number): string => `M${x - 13} ${y}L${x} ${y + 11}L${x + 13} ${y}`;
+
 const PercussionRows = lazy(() => import('./PercussionRows').then((module) => ({ default: module.PercussionRows })));
 
 /** The lanes of a panel below its heading, as one drawing. Marks carry the ticks between which they are lit. */
-export function PanelDrawing({ panel, boxes, selected, silent, rows }: PanelDrawingProps) {
+export function PanelDrawing({ panel, boxes, selected, silent, edited, rows }: PanelDrawingProps) {
   const { width, height, lanes } = boxes.frame;
   const cut = 100 * (1 - panel.steps / panel.fullSteps);
   const quiet = (part: PartName) => silent.includes(part) || undefined;
@@ -62,6 +67,9 @@ export function PanelDrawing({ panel, boxes, selected, silent, rows }: PanelDraw
           </g>
         </Suspense>
       )}
+      {edited.map((step) => (
+        <path key={step} className="by-hand" d={handSign((step + 0.5) * boxes.cell, lanes.right.top + 3)} />
+      ))}
       <Silence panel={panel} boxes={boxes} />
     </svg>
   );

@@ -3,6 +3,8 @@ import type { Cell, Panel } from '../../layout/grid/cards';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { PartName } from '../../performance/performance';
 import type { Stroke } from '../../vocabulary';
+import { GRID_WORDS } from '../../words/grid';
+import type { EditedPlace } from './board-props';
 import { PanelDrawing } from './PanelDrawing';
 import { PanelGround, PanelHead } from './PanelHead';
 import { laneAt, strokeAt, type TouchLane } from './touch';
@@ -17,6 +19,8 @@ export interface PanelViewProps {
   readonly saying: string | null;
   readonly selected: Stroke | null;
   readonly silent: readonly PartName[];
+  /** Places changed by hand, in the whole form. */
+  readonly edits: readonly EditedPlace[];
   /** Step whose cell takes the Tab key, or null when it lies in another panel. */
   readonly tabStep: number | null;
   /** True when a touch beside a stroke is a place for a new one, not the stroke that rings there. */
@@ -28,8 +32,9 @@ export interface PanelViewProps {
 
 /** One side of the clave: its name, its lanes, and over them the cells that are touched and named. */
 export const PanelView = memo(function PanelView(props: PanelViewProps) {
-  const { panel, boxes, rows, saying, selected, silent, tabStep, editing, onCell, onStartAt, onTouch } = props;
+  const { panel, boxes, rows, saying, selected, silent, edits, tabStep, editing, onCell, onStartAt, onTouch } = props;
   const { bar, side } = panel;
+  const edited = [...new Set(edits.filter((edit) => edit.bar === bar.index).map(({ step }) => step))];
   const touch = (event: MouseEvent<HTMLElement>, cell: Cell) => {
     onCell(bar.index, cell.step);
     const box = event.currentTarget.getBoundingClientRect();
@@ -54,7 +59,7 @@ export const PanelView = memo(function PanelView(props: PanelViewProps) {
       <div className="now-column" style={{ width: `${100 / panel.fullSteps}%` }} aria-hidden="true" />
       <div className="now-line" aria-hidden="true" />
       <PanelHead panel={panel} frame={boxes.frame} saying={saying} role="rowheader" onStartAt={onStartAt} />
-      <PanelDrawing panel={panel} boxes={boxes} selected={selected} silent={silent} rows={rows} />
+      <PanelDrawing panel={panel} boxes={boxes} selected={selected} silent={silent} edited={edited} rows={rows} />
       <div className="cells" role="presentation" style={{ top: `${(boxes.frame.lanes.chords.top / boxes.frame.width) * 100}cqw` }}>
         {panel.cells.map((cell) => (
           // biome-ignore lint/a11y/useSemanticElements: the drawing below is no table
@@ -63,7 +68,7 @@ export const PanelView = memo(function PanelView(props: PanelViewProps) {
             key={cell.step}
             role="gridcell"
             className="cell"
-            aria-label={cell.label}
+            aria-label={edited.includes(cell.step) ? `${cell.label}, ${GRID_WORDS.byHand}` : cell.label}
             data-bar={bar.index}
             data-step={cell.step}
             tabIndex={tabStep === cell.step ? 0 : -1}

@@ -2,7 +2,7 @@ import { type CSSProperties, lazy, Suspense, useRef } from 'react';
 import { rowsOfCard } from '../../layout/grid/percussion-choice';
 import type { PartName } from '../../performance/performance';
 import { GRID_WORDS } from '../../words/grid';
-import type { PractiseBoardProps } from './board-props';
+import type { EditedPlace, PractiseBoardProps } from './board-props';
 import { CardView, sayingOf } from './CardView';
 import { OverCard } from './OverCard';
 import './practise.css';
@@ -19,6 +19,7 @@ const HandStrip = lazy(() => import('./HandStrip').then((module) => ({ default: 
 const NextCard = lazy(() => import('./NextCard').then((module) => ({ default: module.NextCard })));
 const StaffCard = lazy(() => import('./StaffCard').then((module) => ({ default: module.StaffCard })));
 const NO_PARTS: readonly PartName[] = [];
+const NO_EDITS: readonly EditedPlace[] = [];
 
 /**
  * The heart of the Practise place: the map of the form, the sounding card, the whole next card and the hand strip.
@@ -91,6 +92,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
           direction={score.clave.direction}
           selected={selected}
           silent={props.silent ?? NO_PARTS}
+          edits={props.edits ?? NO_EDITS}
           place={isShown(place.bar) ? place : { bar: card.fromBar, step: 0 }}
           onPlace={onPlace}
           onEnter={onEnter}

@@ -10,6 +10,12 @@ export interface BarRun {
   readonly toBar: number;
 }
 
+/** A place whose stroke was changed by hand. */
+export interface EditedPlace {
+  readonly bar: number;
+  readonly step: number;
+}
+
 /** What an open vamp is doing: going round until the cue, leaving after this round, or (the cue came too late) going round once more; null when none sounds. */
 export type VampState = 'holding' | 'leaving' | 'one more round' | null;
 
@@ -57,6 +63,8 @@ export interface PractiseBoardProps {
   readonly strip?: boolean;
   /** Whether the percussion has rows of its own under the bass; not shown when missing. On screens narrower than 700 px it stays off unless this is `always`. */
   readonly showPercussion?: boolean | 'always';
+  /** Places whose stroke was changed by hand, bars and steps from 0; marked in the grid and said in the names of their cells. */
+  readonly edits?: readonly EditedPlace[];
   /** What the open vamp that sounds is doing; null when missing. */
   readonly vamp?: VampState;
   /** One line at the top of the sounding card for as long as it is given, such as an exercise that is crossed on purpose. */

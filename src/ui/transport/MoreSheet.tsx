@@ -22,6 +22,7 @@ export function MoreSheet(props: {
   readonly onClose: () => void;
   readonly onBalance: () => void;
   readonly onKeys: () => void;
+  readonly onStand: () => void;
 }) {
   const sheet = usePanel(props.onClose);
   return (
@@ -36,7 +37,7 @@ export function MoreSheet(props: {
           <LoopGroup />
           <ClaveGroup />
           <KeyGroup />
-          <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} />
+          <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} onStand={props.onStand} />
         </div>
         <div>
           <FigureGroup />

@@ -14,7 +14,7 @@ const TransportNotices = lazy(() => import('./TransportNotices').then((module) =
 const MoreSheet = lazy(() => fetchMore().then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
-export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void }) {
+export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void; readonly onStand: () => void }) {
   const run = useRun();
   const stopped = usePlaying((state) => state.transport.kind === 'stopped');
   const cue = usePlaying((state) => state.vamp !== null);
@@ -28,9 +28,7 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
       <Suspense fallback={null}>
         <TransportNotices />
       </Suspense>
-      <Suspense fallback={null}>
-        {open && <MoreSheet id={sheetId} onClose={() => setOpen(false)} onBalance={props.onBalance} onKeys={props.onKeys} />}
-      </Suspense>
+      <Suspense fallback={null}>{open && <MoreSheet {...props} id={sheetId} onClose={() => setOpen(false)} />}</Suspense>
       <div className="transport-bar">
         <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
           {stopped ? SCREEN.play : SCREEN.stop}

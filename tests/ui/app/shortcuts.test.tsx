@@ -1,30 +1,30 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import type { Desk } from '../../../src/state/desk';
+import type { Panels } from '../../../src/ui/app/shortcut-keys';
 import { placeOf } from '../../../src/ui/app/use-place';
 import { useShortcuts } from '../../../src/ui/app/use-shortcuts';
 import { Transport } from '../../../src/ui/transport/Transport';
 import { show } from './show';
 
-function Keyed(props: { readonly desk: Desk; readonly onList: () => void }) {
-  useShortcuts(props.desk, props.onList);
+function Keyed(props: { readonly desk: Desk; readonly panels: Panels }) {
+  useShortcuts(props.desk, props.panels);
   return (
     <>
-      <Transport onBalance={() => undefined} onKeys={() => undefined} />
+      <Transport onBalance={() => undefined} onKeys={() => undefined} onStand={() => undefined} />
       <input aria-label="words" />
     </>
   );
 }
 let lists = 0;
-const page = () =>
-  show(({ desk }) => (
-    <Keyed
-      desk={desk}
-      onList={() => {
-        lists += 1;
-      }}
-    />
-  ));
+const panels: Panels = {
+  keys: () => {
+    lists += 1;
+  },
+  balance: () => undefined,
+  stand: () => undefined,
+};
+const page = () => show(({ desk }) => <Keyed desk={desk} panels={panels} />);
 
 describe('Keys', () => {
   it('play and stop with Space, once for each press', async () => {

@@ -28,6 +28,21 @@ describe('touching a cell', () => {
   });
 });
 
+describe('strokes changed by hand', () => {
+  it('are marked over their step and said in the names of their cells', async () => {
+    const { view, again } = await board({
+      edits: [
+        { bar: 1, step: 3 },
+        { bar: 1, step: 3 },
+      ],
+    });
+    expect(view.container.querySelectorAll('.by-hand')).toHaveLength(1);
+    expect(cell(/^bar 2, 3-side, beat 2 and,/).getAttribute('aria-label')).toContain('changed by hand');
+    again({ edits: [] });
+    expect(view.container.querySelectorAll('.by-hand')).toHaveLength(0);
+  });
+});
+
 describe('the percussion', () => {
   const many = demoScore();
 

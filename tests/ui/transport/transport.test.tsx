@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { Transport } from '../../../src/ui/transport/Transport';
 import { show } from '../app/show';
 
-const transport = () => show(<Transport onBalance={() => undefined} onKeys={() => undefined} />);
+const transport = () => show(<Transport onBalance={() => undefined} onKeys={() => undefined} onStand={() => undefined} />);
 const button = (name: string | RegExp) => screen.getByRole('button', { name });
 const openMore = async (user: UserEvent) => {
   await user.click(button('More'));

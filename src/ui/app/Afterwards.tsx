@@ -1,0 +1,12 @@
+import { useDeskItself } from './desk-context';
+import { HintLine } from './HintLine';
+import { useHabitsRoom } from './habits-context';
+import { usePedals } from './use-pedals';
+
+/** What comes once the page stands: the hints of the first minutes, and pedals that send keys of their own. */
+export function Afterwards() {
+  const desk = useDeskItself();
+  const room = useHabitsRoom();
+  usePedals(desk, room);
+  return room && <HintLine room={room} />;
+}
