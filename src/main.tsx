@@ -2,21 +2,31 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './ui/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { createFileSaver } from './device/file-saver';
 import { everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
-import { createWakeLock } from './device/wake-lock';
 import { DEMO_BOOK } from './music/chart/demo-book';
 import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
 import { perform } from './performance/perform';
-import { createDesk } from './state/desk';
-import type { HabitsRoom } from './state/habits/habits';
+import { createDesk, type Desk } from './state/desk';
+import type { FileSaver } from './state/ports';
 import { AppFrame } from './ui/app/AppFrame';
 import { assert } from './vocabulary';
 
 /** Fetched once the page stands; the first screen does without it. */
 const quickLine = () => import('./music/chart/quick-line');
+
+/** Makes a part of the state when it is first asked for, once; a part that could not be fetched is asked for again. */
+function once<Part>(make: () => Promise<Part>): () => Promise<Part> {
+  let made: Promise<Part> | null = null;
+  return () => {
+    made ??= make().catch((error: unknown) => {
+      made = null;
+      throw error;
+    });
+    return made;
+  };
+}
 
 /** A name for a new chart. Made here because `crypto.randomUUID` is missing where the page is served without https. */
 const randomId = (): string =>
@@ -25,12 +35,18 @@ const randomId = (): string =>
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
   const storage = createStorage(browserStorageParts());
-  const desk = createDesk({
+  const saver: FileSaver = {
+    save: async (...file) => (await import('./device/file-saver')).createFileSaver(page).save(...file),
+  };
+  const desk: Desk = createDesk({
     stages: { readChart, arrange, perform },
     readQuickLine: async (line) => (await quickLine()).readQuickLine(line),
     demos: DEMO_BOOK,
     storage,
-    saver: createFileSaver(page),
+    saver,
+    rooms: {
+      library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
+    },
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
     loadPlayer: async () => {
       const { createPlayer } = await import('./audio/player').catch(() => {
@@ -49,11 +65,7 @@ async function start(page: Document): Promise<void> {
     newId: randomId,
   });
 
-  let room: Promise<HabitsRoom> | null = null;
-  const habits = (): Promise<HabitsRoom> => {
-    room ??= import('./state/habits/habits').then(({ createHabits }) => createHabits(storage));
-    return room;
-  };
+  const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   await desk.restore();
@@ -67,15 +79,11 @@ async function start(page: Document): Promise<void> {
   window.addEventListener('pagehide', () => void desk.flush());
   page.addEventListener('visibilitychange', () => void desk.flush());
 
-  const wakeLock = createWakeLock(page, navigator.wakeLock);
-  desk.playing.subscribe((now, before) => {
-    if (now.transport.kind !== before.transport.kind) wakeLock.want(now.transport.kind !== 'stopped');
-  });
-
   // What the first press needs is fetched once the page stands.
   const fetchNext = (): void => {
     void desk.warm();
     void quickLine();
+    void import('./main/later').then(({ afterFirstScreen }) => afterFirstScreen(page, desk));
   };
   if ('requestIdleCallback' in window) window.requestIdleCallback(fetchNext, { timeout: 1000 });
   else setTimeout(fetchNext, 200);

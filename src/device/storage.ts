@@ -1,9 +1,11 @@
 import type { IDBPDatabase } from 'idb';
 import type { Storage, StorageRead, StorageWrite } from '../state/ports';
 
-const DATABASE = 'contratiempo';
-const STORE = 'records';
-const PREFIX = 'contratiempo/';
+/** The database, its one store, what keys in the small storage begin with, and copies there that the database has yet to confirm. */
+export const DATABASE = 'contratiempo';
+export const STORE = 'records';
+export const PREFIX = 'contratiempo/';
+export const UNCONFIRMED = 'unconfirmed/';
 /** How long the database may take to open before the smaller storage is used: an old tab can hold it up for ever. */
 const OPEN_MS = 1500;
 
@@ -76,7 +78,7 @@ export function createStorage(parts: StorageParts): Storage {
  * until the database has it; a copy that is still there when it is read was never confirmed, and is the newer one.
  */
 function safeCopies(parts: StorageParts) {
-  const place = (key: string): string => `${PREFIX}unconfirmed/${key}`;
+  const place = (key: string): string => PREFIX + UNCONFIRMED + key;
   const tried = <Value>(action: () => Value): Value | undefined => {
     try {
       return action();

@@ -24,13 +24,3 @@ export function placeInText(text: string, line: number, column: number): number 
   }
   return Math.min(text.length, start + column - 1);
 }
-
-/** `text` with the fault's own words replaced by what should stand there; unchanged when they no longer stand where the fault says. */
-export function corrected(
-  text: string,
-  fault: { readonly line: number; readonly column: number; readonly text: string; readonly nearest: string | null },
-): string {
-  const at = placeInText(text, fault.line, fault.column);
-  if (fault.nearest === null || !text.startsWith(fault.text, at)) return text;
-  return text.slice(0, at) + fault.nearest + text.slice(at + fault.text.length);
-}

@@ -51,8 +51,7 @@ export type WorldCommand =
   | { readonly kind: 'new chart' }
   | { readonly kind: 'show the other tab' }
   | { readonly kind: 'keep this one' }
-  | { readonly kind: 'save midi' }
-  | { readonly kind: 'save chart' };
+  | { readonly kind: 'save midi' };
 
 /** Everything a player can ask of the desk, as values, so that buttons, keys and tests share one list. */
 export type Command = DeskCommand | WorldCommand;

@@ -18,6 +18,8 @@ export interface ShelfEntry {
   readonly title: string;
   /** When it was last changed, in milliseconds since 1970. */
   readonly changed: number;
+  /** Taken off the shelf, so that no other tab brings it back; its text is kept for a while. */
+  readonly removed?: true;
 }
 
 /** What a change to the music was about. */

@@ -5,17 +5,17 @@ import type { Chart, ChartFault } from '../music/chart/chart';
 import type { Score } from '../music/score';
 import type { Performance } from '../performance/performance';
 import type { HalfNotesPerMinute, InputMillis, Result } from '../vocabulary';
-import { NEW_CHART, titleOf } from './chart-text';
+import { NEW_CHART } from './chart-text';
 import type { Command, DeskCommand } from './command';
 import type { DemoChart, DeskState, PlayingState } from './desk-state';
-import { chartFileName } from './file-name';
-import { createKeeping, type Timer } from './keeping';
+import { createKeeping, type Keeping, type Timer } from './keeping';
 import { keysOf } from './keys-of';
 import { cycleAt } from './loop';
 import { createOpener } from './open-chart';
 import { createPipeline, type Pipeline, type Stages } from './pipeline';
 import type { FileSaver, Heard, Player, Storage } from './ports';
 import { reduce, remake, settingsForChart } from './reduce';
+import type { Rooms } from './rooms';
 import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from './settings';
 import { createSounding, type EveryFrame } from './sounding';
 import { addTap, tapTempo } from './tap-tempo';
@@ -37,6 +37,7 @@ export interface DeskPorts {
   /** Bytes of a Standard MIDI File. */
   readonly midi: (score: Score, tempo: HalfNotesPerMinute) => Promise<Uint8Array>;
   readonly loadPlayer: () => Promise<Player>;
+  readonly rooms: Rooms;
   readonly everyFrame: EveryFrame;
   readonly timer: Timer;
   /** Milliseconds since 1970. */
@@ -59,6 +60,10 @@ export interface Desk {
   readonly keysOf: (chart: Chart) => readonly string[];
   /** Brings back what was kept on this device; the first demo lies ready until then, and if there is nothing. */
   readonly restore: () => Promise<void>;
+  /** Keeps one more record on this device under `key`, with the desk's own autosave, retries and warnings. */
+  readonly keep: Keeping['keep'];
+  /** What is fetched when it is first needed. */
+  readonly rooms: Rooms;
   /** Writes what waits to be written. */
   readonly flush: () => Promise<void>;
   /** Fetches the player before it is needed. */
@@ -186,9 +191,6 @@ export function createDesk(ports: DeskPorts): Desk {
       case 'save midi':
         void saveMidi(state);
         break;
-      case 'save chart':
-        ports.saver.save(chartFileName(titleOf(state.text)), 'text/plain;charset=utf-8', new TextEncoder().encode(state.text));
-        break;
       default:
         change(command);
     }
@@ -222,6 +224,8 @@ export function createDesk(ports: DeskPorts): Desk {
     keysOf,
     otherDirection,
     restore,
+    rooms: ports.rooms,
+    keep: keeping.keep,
     flush: keeping.flush,
     warm,
   };

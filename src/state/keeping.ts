@@ -23,6 +23,8 @@ export interface Keeping {
   readonly lastChart: () => Promise<string | null>;
   readonly chart: (id: string) => Promise<ChartRecord | null>;
   readonly settings: (id: string, fallback: Settings) => Promise<Settings>;
+  /** Keeps one more record, like everything else: when typing pauses, and again when the device refused. */
+  readonly keep: (key: string, text: () => string | Promise<string>) => void;
   /** Writes at once what waits to be written: before the page goes away, and before another chart is opened. */
   readonly flush: () => Promise<void>;
 }
@@ -40,7 +42,9 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   let adopting = false;
 
   const body = async (key: string, kind: RecordKind): Promise<unknown> => {
-    const found = await storage.read(key);
+    // What the device has refused so far is newer than what it holds. The shelf is merged with what it holds instead.
+    const pending = kind === 'shelf' ? undefined : waiting.get(key);
+    const found = pending ? ({ kind: 'found', text: await pending() } as const) : await storage.read(key);
     if (found.kind === 'refused') desk.setState({ keeping: { kind: 'refused', reason: found.reason } });
     if (found.kind !== 'found') return null;
     const decoded = decode(kind, found.text);
@@ -116,6 +120,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     lastChart: async () => lastChartFrom(await body('desk', 'desk')),
     chart: async (id) => chartFrom(await body(chartKey(id), 'chart')),
     settings: async (id, fallback) => settingsFrom(await body(`settings/${id}`, 'settings'), fallback),
+    keep,
     flush,
   };
 }

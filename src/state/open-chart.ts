@@ -64,11 +64,11 @@ export function createOpener({ store, keeping, pipeline, demos, now, newId, stop
   };
 
   const open = async (chartId: string): Promise<void> => {
+    await keeping.flush();
     const demo = demos.find(({ id }) => id === chartId);
     const record: ChartRecord | null = demo ? { text: demo.text, good: null } : await keeping.chart(chartId);
     if (!record) return;
     stop();
-    await keeping.flush();
     putOn(chartId, record, record.text, await keeping.settings(chartId, freshSettings(record.good ?? record.text)));
   };
 

@@ -108,6 +108,35 @@ export type StorageRead =
 /** Whether a write was kept; when the device refused (full, switched off) its reason. */
 export type StorageWrite = { readonly kind: 'kept' } | { readonly kind: 'refused'; readonly reason: string };
 
+/** Everything that is kept on this device, taken as a whole: for backups and for clearing up. */
+export interface Archive {
+  /** Every record by its key; throws with the device's reason when it refuses. */
+  all(): Promise<ReadonlyMap<string, string>>;
+  remove(keys: readonly string[]): Promise<void>;
+  /** Removes every record. */
+  clear(): Promise<void>;
+}
+
+/** One entry of the journal, as it is kept: never changed once it is written. */
+export interface JournalEntry {
+  /** Never given twice on any device. */
+  readonly id: string;
+  /** When it was written, in milliseconds since 1970. */
+  readonly at: number;
+  /** JSON of what happened; read by who wrote it. */
+  readonly text: string;
+}
+
+/** Keeps the journal on this device, in the order of time. */
+export interface JournalStore {
+  /** Adds entries; those whose id is there already are left as they are. Says whether all were kept. */
+  add(entries: readonly JournalEntry[]): Promise<StorageWrite>;
+  /** Entries with `at` in [from, to), oldest first; throws with the device's reason when it refuses. */
+  between(from: number, to: number): Promise<readonly JournalEntry[]>;
+  remove(ids: readonly string[]): Promise<void>;
+  clear(): Promise<void>;
+}
+
 /** Hands a file to the person. */
 export interface FileSaver {
   save(name: string, type: string, bytes: Uint8Array): void;

@@ -1,10 +1,11 @@
+import type { ShelfEntry } from './desk-state';
 import { fieldsOf } from './saved-fields';
 
 /** Version of every record written now; older ones are brought forward by `decode`, newer ones are left alone. */
 export const RECORD_VERSION = 1;
 
 /** The kinds of things that are kept on the device. */
-export type RecordKind = 'chart' | 'settings' | 'preferences' | 'shelf' | 'desk';
+export type RecordKind = 'chart' | 'settings' | 'preferences' | 'shelf' | 'desk' | 'sets';
 
 /** What came out of a saved record. `newer` was written by a later version of the program; `corrupt` is no record at all. */
 export type Decoded = { readonly kind: 'good'; readonly body: unknown } | { readonly kind: 'newer' } | { readonly kind: 'corrupt' };
@@ -42,13 +43,15 @@ export function chartFrom(body: unknown): ChartRecord | null {
 }
 
 /** Shelf entries out of a record's body: the good ones, newest first, each id once. */
-export function shelfFrom(body: unknown): readonly { readonly id: string; readonly title: string; readonly changed: number }[] {
+export function shelfFrom(body: unknown): readonly ShelfEntry[] {
   const entries = fieldsOf(body).entries;
   if (!Array.isArray(entries)) return [];
   const good = entries
     .map(fieldsOf)
-    .flatMap(({ id, title, changed }) =>
-      typeof id === 'string' && typeof title === 'string' && typeof changed === 'number' ? [{ id, title, changed }] : [],
+    .flatMap(({ id, title, changed, removed }): ShelfEntry[] =>
+      typeof id === 'string' && typeof title === 'string' && typeof changed === 'number'
+        ? [{ id, title, changed, ...(removed === true && { removed }) }]
+        : [],
     );
   return mergeShelves(good, []);
 }

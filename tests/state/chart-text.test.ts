@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readChart } from '../../src/music/chart/read';
-import { corrected, NEW_CHART, placeInText, titleOf } from '../../src/state/chart-text';
+import { NEW_CHART, placeInText, titleOf } from '../../src/state/chart-text';
 import { chartFileName } from '../../src/state/file-name';
 
 describe('Chart text as the desk handles it', () => {
@@ -17,13 +17,6 @@ describe('Chart text as the desk handles it', () => {
   it('finds the place of a line and column, held within the text', () => {
     expect(placeInText('ab\ncde\n', 2, 3)).toBe(5);
     expect(placeInText('ab', 9, 9)).toBe(2);
-  });
-
-  it('corrects a fault where it stands, and only while it still stands there', () => {
-    const fault = { line: 2, column: 3, text: 'H7', nearest: 'B7' };
-    expect(corrected('key: C\n| H7 |', fault)).toBe('key: C\n| B7 |');
-    expect(corrected('key: C\n| C7 |', fault)).toBe('key: C\n| C7 |');
-    expect(corrected('key: C\n| H7 |', { ...fault, nearest: null })).toBe('key: C\n| H7 |');
   });
 
   it('saves chart text under a name that is safe everywhere', () => {

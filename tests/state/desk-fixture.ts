@@ -5,7 +5,9 @@ import { arrange, type Score } from '../../src/music/score';
 import { perform } from '../../src/performance/perform';
 import type { Performance } from '../../src/performance/performance';
 import { createDesk, type Desk, type DeskPorts } from '../../src/state/desk';
+import { createLibrary, type Library } from '../../src/state/library/library';
 import type {
+  Archive,
   FileSaver,
   Heard,
   Mix,
@@ -102,8 +104,19 @@ export class DeviceStorage {
   reason = 'the storage of this device is full';
   #tabs = new Set<(key: string) => void>();
 
+  /** The whole device, as the archive gives it. */
+  archive(): Archive {
+    return {
+      all: async () => new Map(this.records),
+      remove: async (keys) => {
+        for (const key of keys) this.records.delete(key);
+      },
+      clear: async () => this.records.clear(),
+    };
+  }
+
   tab(): Storage {
-    let own: ((key: string) => void) | null = null;
+    const own = new Set<(key: string) => void>();
     return {
       read: async (key) => {
         const text = this.records.get(key);
@@ -112,11 +125,11 @@ export class DeviceStorage {
       write: async (key, text): Promise<StorageWrite> => {
         if (this.refuses?.(key)) return { kind: 'refused', reason: this.reason };
         this.records.set(key, text);
-        for (const tell of this.#tabs) if (tell !== own) tell(key);
+        for (const tell of this.#tabs) if (!own.has(tell)) tell(key);
         return { kind: 'kept' };
       },
       onOtherTab: (listener) => {
-        own = listener;
+        own.add(listener);
         this.#tabs.add(listener);
         return () => this.#tabs.delete(listener);
       },
@@ -164,11 +177,21 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
   const saver: FileSaver = { save: (name, type, bytes) => saved.push({ name, type, bytes }) };
   let ids = 0;
   let clock = 1_000;
-  const desk = createDesk({
+  const storage = device.tab();
+  const now = (): number => {
+    clock += 1;
+    return clock;
+  };
+  const newId = (): string => {
+    ids += 1;
+    return `${parts.ids ?? 'own'}-${ids}`;
+  };
+  let library: Promise<Library> | null = null;
+  const desk: Desk = createDesk({
     stages: { readChart, arrange, perform },
     readQuickLine: async (line) => readQuickLine(line),
     demos: DEMO_BOOK,
-    storage: device.tab(),
+    storage,
     saver,
     midi: async (score: Score) => new TextEncoder().encode(score.title),
     loadPlayer: async () => player,
@@ -177,13 +200,21 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
       return () => frames.delete(onFrame);
     },
     timer,
-    now: () => {
-      clock += 1;
-      return clock;
-    },
-    newId: () => {
-      ids += 1;
-      return `${parts.ids ?? 'own'}-${ids}`;
+    now,
+    newId,
+    rooms: {
+      library: () => {
+        library ??= createLibrary({
+          desk,
+          storage,
+          archive: device.archive(),
+          saver,
+          readSheet: async () => ({ ok: false, faults: [] }),
+          now,
+          newId,
+        });
+        return library;
+      },
     },
     ...parts.ports,
   });

@@ -150,13 +150,14 @@ describe('The desk', () => {
   it('saves MIDI and chart text under names that say what is inside', async () => {
     const { desk, saved } = await opened();
     desk.run({ kind: 'save midi' });
-    desk.run({ kind: 'save chart' });
+    const { chartId } = desk.desk.getState();
+    (await desk.rooms.library()).saveText(chartId);
     await turns();
     expect(saved.map(({ name, type }) => [name, type])).toEqual([
-      ['low-tide.chart.txt', 'text/plain;charset=utf-8'],
       [expect.stringMatching(/^low-tide.*2-3.*\.mid$/), 'audio/midi'],
+      ['low-tide.chart.txt', 'text/plain;charset=utf-8'],
     ]);
-    expect(new TextDecoder().decode(saved[0]?.bytes)).toBe(GOOD);
+    expect(new TextDecoder().decode(saved[1]?.bytes)).toBe(GOOD);
   });
 
   it('spells the twelve keys for the chart, from its own upward', () => {

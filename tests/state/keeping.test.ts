@@ -95,6 +95,24 @@ describe('Keeping', () => {
     expect(device.records.get('chart/own-1')).toContain('Low Tide');
   });
 
+  it('finds a text that the device refused when its chart is opened again', async () => {
+    const device = new DeviceStorage();
+    const bench = await page(device);
+    device.refuses = () => true;
+    bench.desk.run({ kind: 'type', text: MINE });
+    const { chartId } = bench.desk.desk.getState();
+    await bench.settle();
+    bench.desk.run({ kind: 'open', chartId: 'demo-the-night-pilot' });
+    await bench.settle();
+    bench.desk.run({ kind: 'open', chartId });
+    await bench.settle();
+    expect(bench.desk.desk.getState().text).toBe(MINE);
+    device.refuses = null;
+    bench.timer.pass(10_000);
+    await turns();
+    expect(device.records.get(`chart/${chartId}`)).toContain('Low Tide');
+  });
+
   it('puts a corrupt record aside untouched before anything is written in its place', async () => {
     const device = new DeviceStorage();
     device.records.set('preferences', '{"record":"pref');

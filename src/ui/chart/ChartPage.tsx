@@ -1,12 +1,19 @@
-import { useCallback, useRef } from 'react';
+import { useCallback } from 'react';
+import type { ChartFault } from '../../music/chart/chart';
+import { placeInText } from '../../state/chart-text';
 import { CHART_SCREEN } from '../../words/chart-screen';
 import { NOTICES } from '../../words/notice';
 import { SCREEN } from '../../words/screen';
-import { useDesk, usePlaying, useRun } from '../app/desk-context';
+import { useDesk, useDeskItself, usePlaying, useRun } from '../app/desk-context';
+import { AtCaret } from './AtCaret';
 import { BarsAsTheySound } from './BarsAsTheySound';
 import { ChartEditor } from './ChartEditor';
+import { EditorHead } from './EditorHead';
 import { FaultList } from './FaultList';
+import { FilesDrop } from './FilesDrop';
 import { Shelf } from './Shelf';
+import { useLibrary } from './use-library';
+import { useTextField } from './use-text-field';
 import './chart.css';
 
 /** Notices that stand at the section's own head. */
@@ -16,31 +23,52 @@ const NONE: readonly never[] = [];
 
 /** The Chart place: text on one side, its bars as they sound on the other, faults between them, and the shelf below. */
 export function ChartPage() {
+  const { desk } = useDeskItself();
+  const library = useLibrary();
+  const field = useTextField(library?.editing ?? null);
+  const placeOf = (fault: ChartFault): readonly [number, number] => {
+    const from = placeInText(desk.getState().text, fault.line, fault.column);
+    return [from, from + fault.text.length];
+  };
+  const mend = (fault: ChartFault): void => {
+    const [from, to] = placeOf(fault);
+    // Only what the fault is about is written over, never what was typed there since.
+    if (fault.nearest !== null && desk.getState().text.slice(from, to) === fault.text) field.write(from, to, fault.nearest);
+  };
+  return (
+    <FilesDrop library={library}>
+      <div className="chart-page">
+        <div className="chart-write">
+          <EditorHead library={library} field={field} />
+          <ChartEditor field={field}>
+            <AtCaret field={field} onMend={mend} />
+          </ChartEditor>
+          <FaultList onMark={(fault) => field.select(...placeOf(fault))} onMend={mend} />
+        </div>
+        <ChartRead />
+        {library && <Shelf library={library} />}
+      </div>
+    </FilesDrop>
+  );
+}
+
+function ChartRead() {
   const run = useRun();
-  const field = useRef<HTMLTextAreaElement>(null);
   const form = useDesk((state) => state.music?.whole.form ?? null);
   const notices = useDesk((state) => state.music?.whole.notices ?? NONE);
   const stale = useDesk((state) => state.faults.length > 0);
   const cursor = usePlaying((state) => state.bar);
   const startAt = useCallback((bar: number) => run({ kind: 'start at bar', bar }), [run]);
+  const sentences = [...new Set(notices.filter(({ code }) => !AT_SECTION.includes(code)).map((notice) => NOTICES.sentence(notice)))];
   return (
-    <div className="chart-page">
-      <div className="chart-write">
-        <ChartEditor field={field} />
-        <FaultList field={field} />
-      </div>
-      <div className={stale ? 'chart-read chart-stale' : 'chart-read'}>
-        <h2>{CHART_SCREEN.asItSounds}</h2>
-        <ul className="chart-notices">
-          {[...new Set(notices.filter(({ code }) => !AT_SECTION.includes(code)).map((notice) => NOTICES.sentence(notice)))]
-            .slice(0, 12)
-            .map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-        </ul>
-        {form ? <BarsAsTheySound form={form} cursor={cursor} onStartAt={startAt} /> : <p>{SCREEN.noMusic}</p>}
-      </div>
-      <Shelf />
+    <div className={stale ? 'chart-read chart-stale' : 'chart-read'}>
+      <h2>{CHART_SCREEN.asItSounds}</h2>
+      <ul className="chart-notices">
+        {sentences.slice(0, 12).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+      {form ? <BarsAsTheySound form={form} cursor={cursor} onStartAt={startAt} /> : <p>{SCREEN.noMusic}</p>}
     </div>
   );
 }

@@ -44,7 +44,7 @@ describe('The Chart place', () => {
     type(`${GOOD}| H7 | C7 |\n`);
     await user.click(screen.getByRole('button', { name: 'Line 10, column 3' }));
     expect(field().value.slice(field().selectionStart, field().selectionEnd)).toBe('H7');
-    await user.click(screen.getByRole('button', { name: 'Write B7' }));
+    await user.click(within(screen.getByRole('region', { name: '1 fault' })).getByRole('button', { name: 'Write B7' }));
     expect(field().value).toBe(`${GOOD}| B7 | C7 |\n`);
     expect(screen.getByText('No faults. This is what plays.')).toBeTruthy();
   });
@@ -112,5 +112,47 @@ describe('The Chart place', () => {
     type(GOOD);
     await user.click(screen.getByRole('button', { name: 'bar 3, 2-side, D6' }));
     expect(desk.playing.getState().startBar).toBe(2);
+  });
+
+  it('writes a chord that could be meant, at the caret, and takes it back', async () => {
+    const { user, state } = await show(<ChartPage />);
+    type(`${GOOD}| Em`);
+    field().setSelectionRange(GOOD.length + 4, GOOD.length + 4);
+    fireEvent.select(field());
+    const row = screen.getByRole('toolbar', { name: 'At the caret' });
+    await user.click(within(row).getByRole('button', { name: 'Write Em7' }));
+    expect(state().text).toBe(`${GOOD}| Em7`);
+    expect(field().selectionStart).toBe(GOOD.length + 5);
+    await user.click(await screen.findByRole('button', { name: 'Undo' }));
+    expect(state().text).toBe(`${GOOD}| Em`);
+    await user.click(screen.getByRole('button', { name: 'Redo' }));
+    expect(state().text).toBe(`${GOOD}| Em7`);
+  });
+
+  it('writes the signs of the key row where the caret stands, and brackets around what is selected', async () => {
+    const { user, state } = await show(<ChartPage />);
+    type('| D A |');
+    const press = async (name: string, from: number, to = from) => {
+      field().setSelectionRange(from, to);
+      await user.click(screen.getByRole('button', { name }));
+    };
+    await press('♭ flat', 3);
+    await press('| barline', 5);
+    expect(state().text).toBe('| D♭ | A |');
+    type('Coro');
+    await press('[ ] section head', 0, 4);
+    expect(state().text).toBe('[Coro]');
+    expect(field().selectionStart).toBe(5);
+  });
+
+  it('writes the chart in another key and back, comments and lines untouched', async () => {
+    const { user, state } = await show(<ChartPage />);
+    const text = GOOD.replace('[A]', '; ours\n[A]');
+    type(text);
+    await user.click(await screen.findByRole('button', { name: 'A half step higher' }));
+    expect(state().text).toContain('key: Eb');
+    expect(state().text).toContain('; ours\n[A]\n| Fm7 | Bb7 | Eb6 | C7 |');
+    await user.click(await screen.findByRole('button', { name: 'Undo' }));
+    expect(state().text).toBe(text);
   });
 });

@@ -1,0 +1,49 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { JournalEntry, JournalStore } from '../state/ports';
+
+const DATABASE = 'contratiempo-journal';
+const STORE = 'entries';
+
+interface Schema extends DBSchema {
+  [STORE]: { key: string; value: JournalEntry; indexes: { at: number } };
+}
+
+/** Opens the journal's own database: it grows for years, and the shelf must never wait for it. */
+export const openJournal = (): Promise<IDBPDatabase<Schema>> =>
+  openDB<Schema>(DATABASE, 1, {
+    upgrade: (database) => void database.createObjectStore(STORE, { keyPath: 'id' }).createIndex('at', 'at'),
+  });
+
+/** Keeps the journal in IndexedDB, one row an entry. */
+export function createJournalStore(open: () => Promise<IDBPDatabase<Schema>> = openJournal): JournalStore {
+  let opened: Promise<IDBPDatabase<Schema>> | null = null;
+  const database = (): Promise<IDBPDatabase<Schema>> => {
+    opened ??= open();
+    // A refusal may pass; the next call asks again.
+    opened.catch(() => {
+      opened = null;
+    });
+    return opened;
+  };
+  return {
+    add: async (entries) => {
+      try {
+        const transaction = (await database()).transaction(STORE, 'readwrite');
+        for (const entry of entries) if ((await transaction.store.getKey(entry.id)) === undefined) await transaction.store.add(entry);
+        await transaction.done;
+        return { kind: 'kept' };
+      } catch (error) {
+        return { kind: 'refused', reason: error instanceof Error ? error.message || error.name : String(error) };
+      }
+    },
+    between: async (from, to) => {
+      if (to <= from) return [];
+      return (await database()).getAllFromIndex(STORE, 'at', IDBKeyRange.bound(from, to, false, true));
+    },
+    remove: async (ids) => {
+      const transaction = (await database()).transaction(STORE, 'readwrite');
+      await Promise.all([...ids.map((id) => transaction.store.delete(id)), transaction.done]);
+    },
+    clear: async () => (await database()).clear(STORE),
+  };
+}

@@ -1,0 +1,6 @@
+import type { Library } from './library/library';
+
+/** Parts of the state that the first screen does without: each is fetched and made once, when it is first asked for. */
+export interface Rooms {
+  readonly library: () => Promise<Library>;
+}

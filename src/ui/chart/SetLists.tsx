@@ -1,0 +1,73 @@
+import type { Library } from '../../state/library/library';
+import type { SetList } from '../../state/library/set-list';
+import { LIBRARY_WORDS } from '../../words/library';
+import { useDesk } from '../app/desk-context';
+import { SetCharts, useTitleOf } from './SetCharts';
+import { useLibraryState } from './use-library';
+
+/** Set lists: charts for one evening in their order, with its date. */
+export function SetLists({ library }: { readonly library: Library }) {
+  const sets = useLibraryState(library, (state) => state.sets);
+  return (
+    <section aria-labelledby="set-lists">
+      <h2 id="set-lists">{LIBRARY_WORDS.sets}</h2>
+      {sets.length === 0 && <p className="caption">{LIBRARY_WORDS.noSets}</p>}
+      <ul className="set-lists">
+        {sets.map((set) => (
+          <li key={set.id}>
+            <OneSet set={set} library={library} />
+          </li>
+        ))}
+      </ul>
+      <button type="button" className="key" onClick={() => library.addSet(LIBRARY_WORDS.newSetName)}>
+        {LIBRARY_WORDS.newSet}
+      </button>
+    </section>
+  );
+}
+
+function OneSet({ set, library }: { readonly set: SetList; readonly library: Library }) {
+  const open = useDesk((state) => state.chartId);
+  const titleOf = useTitleOf();
+  const title = titleOf(open);
+  const day = set.date === null ? LIBRARY_WORDS.noDate : new Date(`${set.date}T12:00:00`).toLocaleDateString();
+  return (
+    <details className="set-list">
+      <summary>
+        <b>{set.name}</b>
+        <span className="caption">
+          {day} · {LIBRARY_WORDS.setCharts(set.charts.length)}
+        </span>
+      </summary>
+      <div className="set-fields">
+        <label>
+          {LIBRARY_WORDS.setName}
+          <input
+            className="line-field"
+            value={set.name}
+            maxLength={120}
+            onChange={(event) => library.changeSet(set.id, { name: event.target.value })}
+          />
+        </label>
+        <label>
+          {LIBRARY_WORDS.setDate}
+          <input
+            type="date"
+            className="line-field"
+            value={set.date ?? ''}
+            onChange={(event) => library.changeSet(set.id, { date: event.target.value || null })}
+          />
+        </label>
+      </div>
+      <SetCharts set={set} library={library} />
+      {title !== null && (
+        <button type="button" className="key" onClick={() => library.changeSet(set.id, { charts: [...set.charts, open] })}>
+          {LIBRARY_WORDS.addOpen(title)}
+        </button>
+      )}
+      <button type="button" className="plain" onClick={() => library.removeSet(set.id)}>
+        {LIBRARY_WORDS.removeSet}
+      </button>
+    </details>
+  );
+}

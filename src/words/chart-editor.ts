@@ -1,0 +1,27 @@
+/** What the chart editor says: its keys, what may be written at the caret, and taking changes back. */
+export const CHART_EDITOR = {
+  keysName: 'Signs to write',
+  keys: {
+    bar: 'barline',
+    same: 'the bar before again',
+    colon: 'colon, for repeats',
+    hold: 'hold the chord one quarter',
+    flat: 'flat',
+    sharp: 'sharp',
+    head: 'section head',
+  },
+  undo: 'Undo',
+  redo: 'Redo',
+  transposeName: 'Write in another key',
+  key: 'Key',
+  halfStepLower: 'A half step lower',
+  halfStepHigher: 'A half step higher',
+  lower: '−½',
+  higher: '+½',
+  transposeAfterFaults: 'Once the faults are gone, the chart can be written in another key.',
+  atCaretName: 'At the caret',
+  couldBe: 'Could be',
+  write: (text: string): string => `Write ${text}`,
+  nothingAtCaret: 'Begin a chord, and what it could be stands here.',
+  keyboardHint: 'Tab leads from the text to these; Control Z takes a change back.',
+} as const;
