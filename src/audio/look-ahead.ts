@@ -1,3 +1,4 @@
+import { type Ensemble, FULL_BAND, isLeftOut } from '../performance/ensemble';
 import { changeProgramme } from '../performance/live-change';
 import type { Performance, PerformedEvent } from '../performance/performance';
 import { firstPlayTick, forgetSpansBefore, lastPlayTick, programmeAt, soundsIn, startProgramme } from '../performance/programme';
@@ -38,6 +39,8 @@ export interface LookAhead {
   vampAt(at: AudioSeconds): SoundingVamp | null;
   /** From the first tick that has not been handed over. */
   setTempo(tempo: HalfNotesPerMinute): void;
+  /** As `Player.setEnsemble`. */
+  setEnsemble(ensemble: Ensemble): void;
   /** What is heard at a moment of the audio clock. */
   heardAt(at: AudioSeconds): Heard;
   /** What is heard at a moment of the audio clock, or the form that it is an open vamp of. */
@@ -55,6 +58,7 @@ const MEMORY_SECONDS = 5;
 export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): LookAhead {
   let programme = startProgramme(request.performance, request.fromTick, request.countInBars);
   let wishes = NO_WISHES;
+  let ensemble = FULL_BAND;
   let handedTo = firstPlayTick(programme);
   let tempo = steadyTempo(request.tempo, handedTo);
   const momentOf = (playTick: number) => audioSeconds(firstAt + secondsAt(tempo, playTick));
@@ -74,7 +78,11 @@ export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): Loo
       const to = nearestTick(tempo, songTime(until));
       if (to <= handedTo) return [];
       ({ programme, wishes } = decideUntil({ programme, wishes }, handedTo, to));
-      const sounds = soundsIn(programme, handedTo, to).map(({ key, playTick, event, pass, countIn }) => {
+      const sounding = soundsIn(programme, handedTo, to).filter(
+        ({ event, pass, playTick, countIn }) =>
+          countIn || !isLeftOut(ensemble, event, pass, programmeAt(programme, Math.max(0, playTick)).performance),
+      );
+      const sounds = sounding.map(({ key, playTick, event, pass, countIn }) => {
         const at = momentOf(playTick);
         return { key, at, seconds: momentOf(playTick + event.soundingTicks) - at, event, pass, countIn };
       });
@@ -103,6 +111,9 @@ export function startLookAhead(request: PlayRequest, firstAt: AudioSeconds): Loo
     vampAt: vampHeard,
     setTempo(next) {
       tempo = withTempo(tempo, handedTo, next);
+    },
+    setEnsemble(next) {
+      ensemble = next;
     },
     heardAt: (at) => programmeAt(programme, heardTick(at)),
     formAt(at) {

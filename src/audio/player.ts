@@ -1,4 +1,6 @@
 // long because everything that one press of Play sets going is joined here
+
+import { FULL_BAND } from '../performance/ensemble';
 import { INSTRUMENTS } from '../performance/sounds/sample-set';
 import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../state/ports';
 import { type AudioSeconds, audioSeconds, inputMillis } from '../vocabulary';
@@ -51,6 +53,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   let deskLoading: Promise<void> | null = null;
   let deskFailed = false;
   let mix: Mix | null = null;
+  let ensemble = FULL_BAND;
   let session: Session | null = null;
   let announced = '';
 
@@ -103,6 +106,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       return;
     }
     session.look = startLookAhead(session.request, audioSeconds(context.currentTime + RUN_UP_SECONDS));
+    session.look.setEnsemble(ensemble);
     ticker.start(TICK_MS);
     onTick();
   };
@@ -209,6 +213,10 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       if (session === null) return;
       session.request = { ...session.request, tempo };
       session.look?.setTempo(tempo);
+    },
+    setEnsemble(next) {
+      ensemble = next;
+      session?.look?.setEnsemble(next);
     },
     setMix(next) {
       mix = next;

@@ -1,3 +1,4 @@
+import { FULL_BAND } from '../performance/ensemble';
 import type { Mix, Player, PlayRequest } from '../state/ports';
 import { audioSeconds, inputMillis } from '../vocabulary';
 import type { LookAhead, ScheduledSound } from './look-ahead';
@@ -26,6 +27,7 @@ export function createRecorderPlayer(): RecorderPlayer {
   let now = 0;
   let look: LookAhead | null = null;
   let mix: Mix | null = null;
+  let ensemble = FULL_BAND;
   let started = false;
   let announced = '';
 
@@ -47,6 +49,7 @@ export function createRecorderPlayer(): RecorderPlayer {
   const player: RecorderPlayer = {
     play(request: PlayRequest) {
       look = startLookAhead(request, audioSeconds(now));
+      look.setEnsemble(ensemble);
       started = true;
       tick();
       announce();
@@ -59,6 +62,10 @@ export function createRecorderPlayer(): RecorderPlayer {
     cue: () => look?.cueAt(audioSeconds(now)) ?? null,
     vamp: () => look?.vampAt(audioSeconds(now)) ?? null,
     setTempo: (tempo) => look?.setTempo(tempo),
+    setEnsemble(next) {
+      ensemble = next;
+      look?.setEnsemble(next);
+    },
     setMix(next) {
       mix = next;
     },

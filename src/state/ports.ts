@@ -1,3 +1,4 @@
+import type { Ensemble } from '../performance/ensemble';
 import type { PartName, Performance } from '../performance/performance';
 import type { VampState } from '../performance/vamps';
 import type { HalfNotesPerMinute } from '../vocabulary';
@@ -77,6 +78,8 @@ export interface Player {
   /** Takes effect on the next sound that is not yet on its way. */
   setTempo(tempo: HalfNotesPerMinute): void;
   setMix(mix: Mix): void;
+  /** What the band leaves out from the next sound on. */
+  setEnsemble(ensemble: Ensemble): void;
   /** Sounds a stroke at once, for touching a note on screen. */
   sound(midi: readonly number[], velocity: number): void;
   /** Read once a frame by the playhead; null when stopped. */

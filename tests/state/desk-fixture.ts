@@ -72,6 +72,7 @@ export class SilentPlayer implements Player {
   heard(): Heard | null {
     return this.performance && { tick: this.tick, pass: 0, countIn: this.countIn, performance: this.performance };
   }
+  setEnsemble(): void {}
   clock(): null {
     return null;
   }

@@ -7,7 +7,7 @@ import type { PartName } from '../../performance/performance';
 import type { Direction, Stroke } from '../../vocabulary';
 import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
-import type { EditedPlace } from './board-props';
+import type { EditedPlace, PanelOver } from './board-props';
 import { type Place, placeAfterKey } from './grid-keys';
 import { PanelView } from './PanelView';
 import type { TouchLane } from './touch';
@@ -35,6 +35,7 @@ export interface CardViewProps {
   readonly saying: string | null;
   /** Instruments of the percussion that have a row. */
   readonly rows: readonly string[];
+  readonly over: PanelOver | null;
   /** Stands over the panels, inside the card. */
   readonly head?: ReactNode;
   /** Stands under the panels or floats over the card. */
@@ -86,6 +87,7 @@ export function CardView(props: CardViewProps) {
             onCell={(bar, step) => onPlace({ bar, step })}
             onStartAt={onStartAt}
             editing={props.editing}
+            over={props.over}
             onTouch={(cell, lane, stroke) => onTouch(panel.bar.index, cell, lane, stroke)}
           />
         ))}

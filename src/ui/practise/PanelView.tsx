@@ -4,7 +4,7 @@ import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { PartName } from '../../performance/performance';
 import type { Stroke } from '../../vocabulary';
 import { GRID_WORDS } from '../../words/grid';
-import type { EditedPlace } from './board-props';
+import type { EditedPlace, PanelOver } from './board-props';
 import { PanelDrawing } from './PanelDrawing';
 import { PanelGround, PanelHead } from './PanelHead';
 import { laneAt, strokeAt, type TouchLane } from './touch';
@@ -25,6 +25,7 @@ export interface PanelViewProps {
   readonly tabStep: number | null;
   /** True when a touch beside a stroke is a place for a new one, not the stroke that rings there. */
   readonly editing: boolean;
+  readonly over: PanelOver | null;
   readonly onCell: (bar: number, step: number) => void;
   readonly onStartAt: (bar: number) => void;
   readonly onTouch: (cell: Cell, lane: TouchLane, stroke: Stroke | null) => void;
@@ -60,6 +61,7 @@ export const PanelView = memo(function PanelView(props: PanelViewProps) {
       <div className="now-line" aria-hidden="true" />
       <PanelHead panel={panel} frame={boxes.frame} saying={saying} role="rowheader" onStartAt={onStartAt} />
       <PanelDrawing panel={panel} boxes={boxes} selected={selected} silent={silent} edited={edited} rows={rows} />
+      {props.over?.(panel, boxes.frame)}
       <div className="cells" role="presentation" style={{ top: `${(boxes.frame.lanes.chords.top / boxes.frame.width) * 100}cqw` }}>
         {panel.cells.map((cell) => (
           // biome-ignore lint/a11y/useSemanticElements: the drawing below is no table

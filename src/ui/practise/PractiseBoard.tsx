@@ -59,6 +59,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
     saying: props.vamp ? GRID_WORDS.vamp[props.vamp] : sayingOf(card),
     head: banner && <p className="banner">{banner}</p>,
     onStartAt,
+    over: props.over ?? null,
     children: <OverCard percussion={percussion ? rows : null} why={why} />,
   };
   return (

@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react';
+import type { Panel } from '../../layout/grid/cards';
+import type { Frame } from '../../layout/grid/frame';
 import type { Score } from '../../music/score';
 import type { PartName, Performance } from '../../performance/performance';
 import type { Heard } from '../../state/ports';
@@ -18,6 +20,9 @@ export interface EditedPlace {
 
 /** What an open vamp is doing: going round until the cue, leaving after this round, or (the cue came too late) going round once more; null when none sounds. */
 export type VampState = 'holding' | 'leaving' | 'one more round' | null;
+
+/** Draws something over the lanes of a panel of the sounding card, in the panel's own units. */
+export type PanelOver = (panel: Panel, frame: Frame) => ReactNode;
 
 /** A cell that was touched, or reached with Enter: the sounding bar (from 0), its step, and the stroke found there. */
 export interface SelectedCell {
@@ -69,6 +74,8 @@ export interface PractiseBoardProps {
   readonly vamp?: VampState;
   /** One line at the top of the sounding card for as long as it is given, such as an exercise that is crossed on purpose. */
   readonly banner?: string | null;
+  /** Drawn over every panel of the sounding card; nothing when missing. */
+  readonly over?: PanelOver | null;
   /** Stands at the left of the map of the form, on the same row: title and quick line. */
   readonly children?: ReactNode;
   /** Takes the place of the lanes of the sounding card: the staff view. Called with the bars of the card, [fromBar, toBar). */

@@ -1,0 +1,105 @@
+import { CLICK_MODES, type Ensemble, FULL_BAND } from '../../performance/ensemble';
+import type { PartName } from '../../performance/performance';
+import type { Assessment } from '../../practice/finding';
+import type { Matched } from '../../practice/labelled';
+import type { Take } from '../../practice/take';
+import type { Calibration } from './calibrations';
+import type { OutputTrust } from './output-trust';
+import type { InputDevice, SourceName, SourceState } from './ports';
+import type { Interruption } from './takes';
+
+/** What the player plays along with. */
+export const PLAYED_PARTS = ['both hands', 'right hand', 'left hand', 'clave'] as const;
+export type PlayedPart = (typeof PLAYED_PARTS)[number];
+
+/** The parts of the performance that a choice of hands stands for. */
+export const PARTS_OF: Readonly<Record<PlayedPart, readonly PartName[]>> = {
+  'both hands': ['piano right', 'piano left'],
+  'right hand': ['piano right'],
+  'left hand': ['piano left'],
+  clave: ['clave'],
+};
+
+/** What the band's piano does while the player plays: it sounds, it drops out for four bars in eight, or it is left to the player. */
+export const PIANOS = ['with me', 'drops out', 'mine'] as const;
+/** What the click marks. */
+export const CLICKS = CLICK_MODES;
+/** What supports the player. */
+export interface Band {
+  readonly piano: (typeof PIANOS)[number];
+  readonly claveFades: boolean;
+  readonly click: Ensemble['click'];
+}
+/** Everybody plays. */
+export const WHOLE_BAND: Band = { piano: 'with me', claveFades: false, click: 'as set' };
+const DROPPING = { on: 4, off: 4 };
+
+/** What the player's machine leaves out for a band. */
+export const ensembleOf = ({ piano, claveFades, click }: Band): Ensemble => ({
+  ...FULL_BAND,
+  claveFades,
+  click,
+  pianoDrops: piano === 'drops out' ? DROPPING : piano === 'mine' ? { on: 0, off: 1 } : null,
+});
+
+/** How a player rates a pass that nothing listened to. */
+export type SelfRating = 'clean' | 'nearly' | 'not yet';
+
+/** A stretch of playing, judged. */
+export interface PassReport {
+  readonly id: number;
+  readonly take: Take;
+  readonly matched: Matched;
+  readonly assessment: Assessment;
+  /** Passes of the music completed before it, from 0; and whether it was a whole one. */
+  readonly pass: number;
+  readonly wholePass: boolean;
+  /** Why it does not count, or null. */
+  readonly interrupted: Interruption | null;
+}
+
+/** Passes of one loop. */
+export interface Tally {
+  readonly fromTick: number;
+  readonly toTick: number;
+  readonly passes: number;
+  readonly clean: number;
+  readonly cleanInARow: number;
+}
+
+/** Where calibration stands: off, clicking, or with a result that was not good enough. */
+export type CalibrationRun =
+  | { readonly kind: 'off' }
+  | { readonly kind: 'clicking' }
+  | { readonly kind: 'failed'; readonly why: 'too few' | 'too uneven' };
+
+/** What sounds instead of the band: the last take, by itself with the clave or with the band, or moved to the other side. */
+export type Replaying = 'take' | 'other side' | null;
+
+/** What the Play-along panel shows. Changes when something happens, never from frame to frame. */
+export interface ListeningState {
+  readonly source: SourceName | null;
+  readonly device: SourceState;
+  /** Computer keys tap a rhythm instead of playing notes. */
+  readonly rhythmKeys: boolean;
+  readonly octave: number;
+  readonly plays: PlayedPart;
+  readonly band: Band;
+  /** The page's piano sounds what is played: for keyboards without a sound of their own. */
+  readonly soundsNotes: boolean;
+  /** Where the arrangement is sent, or null. */
+  readonly sendTo: string | null;
+  readonly outputs: readonly InputDevice[];
+  readonly output: OutputTrust;
+  /** Times of the device were missing, repeated or rounded in the last stretch. */
+  readonly coarse: boolean;
+  readonly calibration: Calibration | null;
+  readonly calibrating: CalibrationRun;
+  readonly report: PassReport | null;
+  readonly tally: Tally | null;
+  /** Stretches in a row in which nothing was heard. */
+  readonly silent: number;
+  readonly replaying: Replaying;
+  /** Ratings by the player's own ear for the loop in force. */
+  readonly ratings: readonly SelfRating[];
+}

@@ -1,0 +1,350 @@
+// long because it joins inputs, takes, judgement and sound in one place
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { toInput } from '../../performance/clock-map';
+import type { Performance } from '../../performance/performance';
+import type { Assessment, LoopBars } from '../../practice/finding';
+import type { Matched } from '../../practice/labelled';
+import type { Take } from '../../practice/take';
+import { type InputMillis, inputMillis } from '../../vocabulary';
+import type { Desk } from '../desk';
+import { barAt } from '../loop';
+import type { Player, Storage } from '../ports';
+import { mixOf } from '../settings';
+import { createCalibrating } from './calibrating';
+import { type Calibration, createCalibrations } from './calibrations';
+import {
+  type Band,
+  ensembleOf,
+  type ListeningState,
+  PARTS_OF,
+  type PassReport,
+  type SelfRating,
+  type Tally,
+  WHOLE_BAND,
+} from './listening-state';
+import { createOutputWatch } from './output-trust';
+import type { InputDevice, NoteSink, NoteSource, Played, SourceName } from './ports';
+import { type ReplayWith, replayOf } from './replay';
+import { createTakes, type Recorded, type TakeTerms } from './takes';
+
+/** What listening asks of the world. */
+export interface ListeningPorts {
+  readonly desk: Pick<Desk, 'desk' | 'playing' | 'run' | 'scoreOf' | 'warm'>;
+  /** The player, once it was fetched. */
+  readonly player: () => Player | null;
+  readonly sources: Readonly<Record<SourceName, NoteSource>>;
+  readonly keys: { setMode(mode: 'notes' | 'rhythm'): void; setOctave(octaves: number): void };
+  readonly sink: NoteSink;
+  readonly storage: Storage;
+  readonly judge: (take: Take) => { readonly matched: Matched; readonly assessment: Assessment };
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  /** Calls back every `ms` until the returned function is called, hidden or not. */
+  readonly every: (ms: number, action: () => void) => () => void;
+  readonly hidden: () => boolean;
+}
+
+/** Listening as the screens see it. */
+export interface Listening {
+  readonly store: StoreApi<ListeningState>;
+  /** Asks for a source and listens to it; call it inside a gesture. */
+  choose(source: SourceName): void;
+  /** Stops listening and lets the device go. */
+  close(): void;
+  /** Closes, and brings the whole band back. */
+  leave(): void;
+  set(change: Partial<Pick<ListeningState, 'plays' | 'rhythmKeys' | 'octave' | 'soundsNotes' | 'sendTo'>>): void;
+  /** What the band leaves out. The click's pulse is switched on with it. */
+  setBand(change: Partial<Band>): void;
+  /** A touch on the tap field. */
+  tap(at: InputMillis): void;
+  /** Plays sixteen clicks to tap along with. */
+  calibrate(): void;
+  /** Loops the bars that a finding names. */
+  loop(bars: LoopBars): void;
+  replay(withWhat: ReplayWith, shiftBars: 0 | 1): void;
+  rate(rating: SelfRating): void;
+  /** Hears of every note the moment it comes, for lights; nothing here waits for a frame. */
+  onPlayed(listener: (played: Played) => void): () => void;
+  /** Loudness of the microphone now. */
+  level(): number;
+}
+
+const TICK_MS = 200;
+const MOST_RATINGS = 12;
+const COARSE_NOTE = 64;
+
+const FIRST: ListeningState = {
+  source: null,
+  device: { kind: 'off' },
+  rhythmKeys: false,
+  octave: 0,
+  plays: 'both hands',
+  band: WHOLE_BAND,
+  soundsNotes: false,
+  sendTo: null,
+  outputs: [],
+  output: 'steady',
+  coarse: false,
+  calibration: null,
+  calibrating: { kind: 'off' },
+  report: null,
+  tally: null,
+  silent: 0,
+  replaying: null,
+  ratings: [],
+};
+
+/** Joins the inputs to the desk. Nothing is asked for and nothing listens until `choose`. */
+export function createListening(ports: ListeningPorts): Listening {
+  const { desk, sources, sink } = ports;
+  const store = createStore<ListeningState>(() => FIRST);
+  const { getState: state, setState: set } = store;
+  const takes = createTakes();
+  const calibrations = createCalibrations(ports.storage, ports.now);
+  const calibrating = createCalibrating();
+  const hearers = new Set<(played: Played) => void>();
+  let watch = createOutputWatch();
+  let rate = 0;
+  let reports = 0;
+  let endings: (() => void)[] = [];
+  let endSound: (() => void) | null = null;
+
+  const deviceName = (): string | null => {
+    const { device, source } = state();
+    return device.kind === 'listening' ? (device.devices[0]?.name ?? source) : null;
+  };
+  const pitched = (): boolean => {
+    const { source, rhythmKeys, plays } = state();
+    return plays !== 'clave' && source !== 'microphone' && !(source === 'keys' && rhythmKeys);
+  };
+  const terms = (): TakeTerms => {
+    const { plays, calibration, output } = state();
+    return {
+      parts: PARTS_OF[plays],
+      pitched: pitched(),
+      latencyMs: calibration?.latencyMs ?? 0,
+      trust: output !== 'steady' ? 'off' : calibration ? 'calibrated' : 'uncalibrated',
+      scoreOf: desk.scoreOf,
+    };
+  };
+
+  const hear = (played: Played): void => {
+    takes.hear(played);
+    calibrating.hear(played);
+    for (const listener of hearers) listener(played);
+    if (played.kind === 'note on' && state().soundsNotes) ports.player()?.sound([played.midi], played.velocity);
+  };
+
+  const judged = ({ take, stretch, interrupted, heard }: Recorded): void => {
+    if (heard === 0) {
+      set({ silent: state().silent + 1 });
+      return;
+    }
+    const { matched, assessment } = ports.judge(take);
+    reports += 1;
+    const { pass, wholePass } = stretch;
+    const report: PassReport = { id: reports, take, matched, assessment, pass, wholePass, interrupted };
+    set({
+      report,
+      silent: 0,
+      coarse: take.timing === 'coarse' && interrupted === null,
+      tally: wholePass && interrupted === null ? counted(state().tally, take.music.performance, assessment.clean) : state().tally,
+    });
+  };
+
+  const tick = (): void => {
+    const player = ports.player();
+    const clock = player?.clock() ?? null;
+    if (clock) {
+      const output = watch.read(clock.latencyMs);
+      if (output !== state().output) set({ output });
+      if (clock.rate !== rate) {
+        rate = clock.rate;
+        void findCalibration();
+      }
+    }
+    if (state().source === 'keys' && ports.hidden()) takes.interrupt('page was away');
+    const music = player?.music() ?? null;
+    if (state().calibrating.kind === 'clicking' || state().replaying) {
+      if (clock) takes.clocks.read(clock.pair);
+      if (music === null) finishAside();
+      else calibrating.meet(music);
+      return;
+    }
+    for (const recorded of takes.tick(music, clock, terms())) judged(recorded);
+  };
+
+  const findCalibration = async (): Promise<void> => {
+    const device = deviceName();
+    const found = device === null || rate === 0 ? null : await calibrations.find(device, rate);
+    if (deviceName() === device) set({ calibration: found });
+  };
+
+  /** The clicks or the replay are over. */
+  const finishAside = (): void => {
+    if (state().replaying) {
+      set({ replaying: null });
+      ports.player()?.setEnsemble(ensembleOf(state().band));
+      const { settings, preferences } = desk.desk.getState();
+      ports.player()?.setMix(mixOf(settings, preferences));
+    }
+    if (state().calibrating.kind !== 'clicking') return;
+    const map = takes.clocks.map();
+    const outcome = map ? calibrating.result(map) : ({ ok: false, why: 'too few' } as const);
+    if (!outcome.ok) {
+      set({ calibrating: { kind: 'failed', why: outcome.why } });
+      return;
+    }
+    const calibration: Calibration = {
+      device: deviceName() ?? 'unnamed',
+      latencyMs: outcome.latencyMs,
+      spreadMs: outcome.spreadMs,
+      rate,
+      measured: ports.now(),
+    };
+    set({ calibrating: { kind: 'off' }, calibration });
+    void calibrations.keep(calibration);
+  };
+
+  const listenTo = (source: NoteSource): void => {
+    const meet = (): void => {
+      const before = deviceName();
+      set({ device: source.state(), outputs: source.name === 'midi' ? sink.outputs() : [] });
+      const { sendTo, outputs } = state();
+      if (sendTo !== null && !outputs.some(({ id }) => id === sendTo)) send(null);
+      if (deviceName() !== before) void findCalibration();
+    };
+    endings = [source.onChange(meet), source.onPlayed(hear), ports.every(TICK_MS, tick)];
+    meet();
+  };
+
+  const send = (output: InputDevice['id'] | null): void => {
+    endSound?.();
+    endSound = null;
+    sink.silence();
+    set({ sendTo: output });
+    if (output === null) return;
+    const endHearing = ports.player()?.onSound(({ event, at, seconds, countIn }) => {
+      const map = takes.clocks.map();
+      if (countIn || event.midi === null || !event.part.startsWith('piano') || !map) return;
+      const from = toInput(map, at);
+      sink.send(output, event.midi, event.velocity, from, inputMillis(from + seconds * 1000));
+    });
+    const endWatching = desk.playing.subscribe((now) => {
+      if (now.transport.kind === 'stopped') sink.silence();
+    });
+    endSound = () => {
+      endHearing?.();
+      endWatching();
+    };
+  };
+
+  /** Sounds something beside the band: the clicks, or the take. */
+  const playAside = (performance: Performance): void => {
+    const player = ports.player();
+    if (!player) return;
+    const { settings, preferences } = desk.desk.getState();
+    const mix = mixOf(settings, preferences);
+    const open = { level: 0.8, muted: false };
+    player.setMix({ ...mix, parts: { ...mix.parts, 'piano right': open, pulse: open, clave: { ...mix.parts.clave, muted: false } } });
+    player.setEnsemble(ensembleOf(WHOLE_BAND));
+    player.play({ performance, fromTick: performance.fromTick, tempo: performance.tempo, countInBars: 0 });
+  };
+
+  const close = (): void => {
+    send(null);
+    for (const end of endings) end();
+    endings = [];
+    const { source } = state();
+    if (source) sources[source].close();
+    set({ ...FIRST, plays: state().plays, band: state().band, report: state().report, tally: state().tally });
+  };
+
+  return {
+    store,
+    choose(name) {
+      if (state().source !== null) close();
+      set({ source: name, soundsNotes: name === 'keys', silent: 0, calibrating: { kind: 'off' } });
+      watch = createOutputWatch();
+      takes.begin();
+      listenTo(sources[name]);
+      void desk.warm();
+      void sources[name].open();
+    },
+    close,
+    leave() {
+      close();
+      set({ band: WHOLE_BAND });
+      ports.player()?.setEnsemble(ensembleOf(WHOLE_BAND));
+    },
+    set(change) {
+      set(change);
+      if (change.rhythmKeys !== undefined) ports.keys.setMode(change.rhythmKeys ? 'rhythm' : 'notes');
+      if (change.octave !== undefined) ports.keys.setOctave(change.octave);
+      if (change.sendTo !== undefined) send(change.sendTo);
+      if (change.plays !== undefined) {
+        takes.begin();
+        set({ tally: null });
+      }
+    },
+    setBand(change) {
+      const band = { ...state().band, ...change };
+      set({ band });
+      void desk.warm().then(() => ports.player()?.setEnsemble(ensembleOf(state().band)));
+      if (change.click === undefined || change.click === 'as set') return;
+      const clicks = change.click === 'every beat' || change.click === '2 and 4' || change.click === '1 only';
+      if (clicks) desk.run({ kind: 'set', settings: { pulse: 'quarters' } });
+      desk.run({ kind: 'mute', part: 'pulse', muted: !clicks });
+      if (!clicks) desk.run({ kind: 'mute', part: 'clave', muted: false });
+    },
+    tap: (at) => hear({ kind: 'onset', strength: COARSE_NOTE / 127, at, coarse: false }),
+    calibrate() {
+      if (state().device.kind !== 'listening') return;
+      desk.run({ kind: 'stop' });
+      set({ calibrating: { kind: 'clicking' } });
+      void desk.warm().then(() => playAside(calibrating.start()));
+    },
+    loop(bars) {
+      const { music } = desk.desk.getState();
+      const report = state().report;
+      if (!music || !report) return;
+      const tickOf = (bar: number): number => report.take.music.performance.bars[bar]?.tick ?? report.take.music.performance.fromTick;
+      const form = music.score.form.bars;
+      const fromBar = barAt(form, tickOf(bars.fromBar));
+      const toBar = barAt(form, tickOf(bars.toBar - 1)) + 1;
+      desk.run({ kind: 'loop bars', loop: { fromBar, toBar } });
+    },
+    replay(withWhat, shiftBars) {
+      const report = state().report;
+      if (!report) return;
+      const bar = report.take.music.performance.bars[0]?.ticks ?? 1920;
+      desk.run({ kind: 'stop' });
+      set({ replaying: shiftBars ? 'other side' : 'take' });
+      playAside(replayOf(report.take, withWhat, shiftBars * bar));
+    },
+    rate(rating) {
+      set({ ratings: [...state().ratings, rating].slice(-MOST_RATINGS) });
+    },
+    onPlayed(listener) {
+      hearers.add(listener);
+      return () => hearers.delete(listener);
+    },
+    level: () => {
+      const { source } = state();
+      return source ? sources[source].level() : 0;
+    },
+  };
+}
+
+/** The tally with one more whole pass; another loop begins a new one. */
+function counted(before: Tally | null, { fromTick, toTick }: Performance, clean: boolean): Tally {
+  const same = before?.fromTick === fromTick && before.toTick === toTick ? before : { passes: 0, clean: 0, cleanInARow: 0 };
+  return {
+    fromTick,
+    toTick,
+    passes: same.passes + 1,
+    clean: same.clean + (clean ? 1 : 0),
+    cleanInARow: clean ? same.cleanInARow + 1 : 0,
+  };
+}

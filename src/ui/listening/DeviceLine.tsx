@@ -1,0 +1,65 @@
+import type { Listening } from '../../state/listening/listening';
+import type { ListeningState } from '../../state/listening/listening-state';
+import type { SourceName } from '../../state/listening/ports';
+import { LISTENING } from '../../words/listening';
+import { usePlaying } from '../app/desk-context';
+import { useHeard } from './listening-context';
+
+/** Where listening stands: one sentence, and one way forward where there is one. */
+export function DeviceLine({ listening, source }: { readonly listening: Listening; readonly source: SourceName }) {
+  const state = useHeard(listening, (now) => now);
+  const stopped = usePlaying((now) => now.transport.kind === 'stopped');
+  const { device } = state;
+  const again = ['refused', 'lost', 'failed', 'no device'].includes(device.kind) && !(source === 'midi' && device.kind === 'no device');
+  const warning = warningOf(state);
+  return (
+    <div className="device-line" role="status">
+      <p>
+        <strong>{deviceSentence(state, source)}</strong> {device.kind === 'listening' && progress(state, stopped)}
+      </p>
+      {warning && <p className="device-warning">{warning}</p>}
+      {again && (
+        <button type="button" className="key" onClick={() => listening.choose(source)}>
+          {LISTENING.again}
+        </button>
+      )}
+    </div>
+  );
+}
+
+function deviceSentence({ device }: ListeningState, source: SourceName): string {
+  switch (device.kind) {
+    case 'off':
+    case 'asking':
+      return LISTENING.asking[source];
+    case 'listening':
+      return source === 'midi' ? LISTENING.listening.midi(device.devices.map(({ name }) => name).join(', ')) : LISTENING.listening[source];
+    case 'no device':
+      return LISTENING.noDevice[source];
+    case 'refused':
+      return LISTENING.refused[source];
+    case 'missing':
+      return LISTENING.missing[source];
+    case 'lost':
+      return source === 'microphone' ? LISTENING.lostMicrophone : LISTENING.lost(device.device);
+    case 'failed':
+      return LISTENING.failed(device.reason);
+  }
+}
+
+function progress({ tally, silent, calibrating }: ListeningState, stopped: boolean): string {
+  if (calibrating.kind === 'clicking') return LISTENING.calibrating;
+  if (silent > 0 && !stopped) return LISTENING.silent;
+  if (tally) return LISTENING.tally(tally.passes, tally.clean, tally.cleanInARow);
+  return stopped ? LISTENING.ready : LISTENING.running;
+}
+
+/** What stands in the way of judging the timing, the worst first. */
+function warningOf({ output, device, report, coarse }: ListeningState): string | null {
+  if (output === 'wireless') return LISTENING.wireless;
+  if (output === 'unstable') return LISTENING.unstable;
+  if (device.kind === 'listening' && device.voiceProcessing) return LISTENING.voiceProcessing;
+  if (report?.interrupted === 'clock jumped') return LISTENING.jumped;
+  if (report?.interrupted === 'page was away') return LISTENING.away;
+  return coarse ? LISTENING.noTiming.coarse : null;
+}
