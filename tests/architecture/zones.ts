@@ -67,7 +67,7 @@ export const ZONES: readonly Zone[] = [
   zone(
     'exchange',
     ['music', 'performance', 'practice', 'layout', 'words'],
-    ['midi-file', 'fflate', 'client-zip', 'qrcode', 'saxes'],
+    ['midi-file', 'fflate', 'client-zip', 'opentype.js/*', 'qrcode', 'saxes'],
     'Bytes or text in and out: saving is the FileSaver port, called by src/state.',
   ),
   zone('audio', ['performance'], ['tone', 'tone/*'], PORTS, ['state/ports', 'state/listening/ports']),
