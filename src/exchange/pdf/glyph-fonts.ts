@@ -1,5 +1,5 @@
+import type { Segment } from '../../layout/sheet/page-drawing';
 import type { OutlineFont, OutlineGlyph } from './outline-font';
-import type { Segment } from './page-drawing';
 import { type PdfObjects, pdfNumber } from './pdf-objects';
 
 /*

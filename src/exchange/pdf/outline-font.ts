@@ -1,5 +1,5 @@
 import { parse } from 'opentype.js/dist/opentype.mjs';
-import type { Segment } from './page-drawing';
+import type { Segment } from '../../layout/sheet/page-drawing';
 
 /** A font as outlines: what a page needs of it. */
 export interface OutlineFont {

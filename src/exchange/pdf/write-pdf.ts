@@ -1,6 +1,6 @@
+import type { Ink, Mark, PageDrawing, Segment } from '../../layout/sheet/page-drawing';
 import { GlyphFonts, outlineText } from './glyph-fonts';
 import type { OutlineFont, OutlineGlyph } from './outline-font';
-import type { Ink, Mark, PageDrawing, Segment } from './page-drawing';
 import { PdfObjects, pdfNumber, textString } from './pdf-objects';
 
 /** The type of the file, for saving it. */
