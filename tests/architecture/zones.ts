@@ -74,7 +74,10 @@ export const ZONES: readonly Zone[] = [
   zone('input', ['performance'], [], PORTS, ['state/ports', 'state/listening/ports']),
   zone('device/worklets', ['practice', 'device'], [], `${PORTS} A worklet is fed by messages.`),
   zone('device/workers', ['music', 'performance', 'exchange', 'practice', 'device'], [], PORTS, ['state/ports']),
-  zone('device', ['performance'], ['idb'], `${PORTS} Code for a worker belongs in src/device/workers.`, ['state/ports']),
+  zone('device', ['performance'], ['idb'], `${PORTS} Code for a worker belongs in src/device/workers.`, [
+    'state/ports',
+    'state/take-along/ports',
+  ]),
   zone(
     'state',
     ['music', 'performance', 'practice', 'layout', 'exchange', 'words'],

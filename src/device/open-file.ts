@@ -1,0 +1,51 @@
+import type { OpenFile } from '../state/take-along/ports';
+
+/** The part of the file system access that is used; browsers without it save through a download. */
+interface Picker {
+  showSaveFilePicker?(options: { suggestedName: string; types: { accept: Record<string, string[]> }[] }): Promise<{
+    createWritable(): Promise<{ write(bytes: Uint8Array<ArrayBuffer>): Promise<void>; close(): Promise<void>; abort(): Promise<void> }>;
+  }>;
+}
+
+/** How long the browser may take to begin the download before its address is given back. */
+const RELEASE_MS = 60_000;
+
+/**
+ * Opens a file for writing: where the person says, piece by piece to the disk, or, where the browser has no such thing, collected by the
+ * browser (which keeps large ones on its own disk) and handed over as a download at the end. Null when the person closes the question.
+ */
+export async function openFile(name: string, type: string): Promise<OpenFile | null> {
+  const { showSaveFilePicker } = window as unknown as Picker;
+  if (showSaveFilePicker === undefined) return collected(name, type);
+  try {
+    const extension = name.slice(name.lastIndexOf('.'));
+    const handle = await showSaveFilePicker.call(window, { suggestedName: name, types: [{ accept: { [type]: [extension] } }] });
+    // Written beside the file and moved there at the end, by definition of the interface.
+    return await handle.createWritable();
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') return null;
+    // Frames and some policies have the question but not the right to ask it.
+    if (error instanceof DOMException && error.name === 'SecurityError') return collected(name, type);
+    throw error;
+  }
+}
+
+function collected(name: string, type: string): OpenFile {
+  let pieces: Blob[] = [];
+  return {
+    write: async (bytes) => void pieces.push(new Blob([bytes])),
+    close: async () => {
+      const address = URL.createObjectURL(new Blob(pieces, { type }));
+      const link = document.createElement('a');
+      link.href = address;
+      link.download = name;
+      document.body.append(link);
+      link.click();
+      link.remove();
+      setTimeout(() => URL.revokeObjectURL(address), RELEASE_MS);
+    },
+    abort: async () => {
+      pieces = [];
+    },
+  };
+}
