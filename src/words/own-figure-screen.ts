@@ -1,11 +1,5 @@
-import type { Direction } from '../vocabulary';
-
-/** What rhythms of the player's own, changes made by hand and the choice of percussion say. */
+/** What changes made by hand and the choice of percussion say. */
 export const OWN_FIGURE_SCREEN = {
-  name: (direction: Direction): string => `Your own rhythm, two bars in ${direction}: x strikes, . rests`,
-  play: 'Play it',
-  off: 'Back to the level’s figure',
-  expected: (expected: string): string => `Expected ${expected}`,
   /** When a change is heard, said once for the whole sheet. */
   heardFrom: 'What you change here while the music plays is heard from the next cycle on.',
   edits: {

@@ -10,14 +10,19 @@ export function KeyList(props: { readonly onClose: () => void }) {
   const run = useRun();
   const on = useDesk((state) => state.preferences.shortcuts);
   const room = useHabitsRoom();
+  const heading = useRef<HTMLHeadingElement>(null);
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (dialog.current?.open === false) dialog.current.showModal();
+    // From its top, not from the first control far below.
+    heading.current?.focus();
   }, []);
   return (
     <dialog ref={dialog} className="key-list" aria-labelledby="key-list-title" onClose={props.onClose} onCancel={props.onClose}>
-      <h2 id="key-list-title">{SCREEN.shortcutsName}</h2>
-      <dl>
+      <h2 id="key-list-title" tabIndex={-1} ref={heading}>
+        {SCREEN.shortcutsName}
+      </h2>
+      <dl className="key-columns">
         {SETTINGS_SCREEN.shortcuts.map(({ keys, does }) => (
           <div key={keys}>
             <dt>{keys}</dt>

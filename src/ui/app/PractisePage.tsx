@@ -40,7 +40,9 @@ export function PractisePage() {
   const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
   const bars = music?.whole.bars;
   const whyStroke = useWhy();
-  const why = useCallback((stroke: Stroke) => (bars ? whyStroke(stroke, bars) : ''), [bars, whyStroke]);
+  // Stopped, the editor says it.
+  const editing = !playing && view === 'grid';
+  const why = useCallback((stroke: Stroke) => (bars && !editing ? whyStroke(stroke, bars) : ''), [bars, editing, whyStroke]);
   const startAt = useCallback((bar: number) => run({ kind: 'start at bar', bar }), [run]);
   const sound = useCallback((stroke: Stroke) => run({ kind: 'sound', midi: stroke.midi, velocity: stroke.velocity }), [run]);
   const loopBars = useCallback((fromBar: number, toBar: number) => run({ kind: 'loop bars', loop: { fromBar, toBar } }), [run]);
@@ -93,9 +95,7 @@ export function PractisePage() {
           <QuickLine />
         </div>
       </PractiseBoard>
-      <Suspense fallback={null}>
-        {place && !playing && view === 'grid' && <StrokeEditing place={place} onClose={() => setPlace(null)} />}
-      </Suspense>
+      <Suspense fallback={null}>{place && editing && <StrokeEditing place={place} onClose={() => setPlace(null)} />}</Suspense>
     </Shield>
   );
 }

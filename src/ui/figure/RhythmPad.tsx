@@ -1,110 +1,117 @@
 import { useState } from 'react';
 import {
-  EMPTY_PAD,
+  emptyPad,
   exchanged,
   type Pad,
-  padAlignment,
+  type PadSteps,
   padFault,
   padFrom,
+  padIn,
   padOfTaps,
   padText,
-  touched,
   withTap,
 } from '../../layout/figure/rhythm-pad';
 import type { Clave, Direction } from '../../vocabulary';
-import { alignmentSentence } from '../../words/alignment-sentence';
 import { PAD_WORDS } from '../../words/rhythm-pad';
-import { PadRow } from './PadRow';
+import { PadDrawing } from './PadDrawing';
+import { PadVerdict } from './PadVerdict';
+import { TapButton } from './TapButton';
 import './figure.css';
 
-/** A two-bar rhythm drawn, typed or tapped on the clave, with what it states; it can be played through the chart. */
-export function RhythmPad(props: {
+/** A two-bar rhythm written in a direction. */
+export interface OwnRhythm {
+  readonly text: string;
+  readonly direction: Direction;
+}
+
+/** What the pad is given. */
+export interface RhythmPadProps {
   readonly clave: Clave;
+  /** Sixteen steps in 4/4, twelve in 6/8. */
+  readonly steps: PadSteps;
   /** Length of an eighth at the tempo that is set, in milliseconds. */
   readonly stepMillis: number;
+  /** The rhythm that plays through the chart now, or null. */
+  readonly own: OwnRhythm | null;
   readonly playing: () => Pad | null;
   readonly onUse: (text: string, direction: Direction) => void;
-}) {
-  const { clave } = props;
-  const [pad, setPad] = useState<Pad>(EMPTY_PAD);
+  readonly onOff: () => void;
+}
+
+/** A two-bar rhythm drawn, typed or tapped on the clave, with what it states; it can be played through the chart. The bars stay with their sides when the direction flips. */
+export function RhythmPad({ clave, steps, stepMillis, own, playing, onUse, onOff }: RhythmPadProps) {
+  const { direction } = clave;
+  const [drawn, setDrawn] = useState(() => ({
+    pad: (own && padFrom(own.text, steps)) || emptyPad(steps),
+    direction: own?.direction ?? direction,
+  }));
   const [typed, setTyped] = useState<string | null>(null);
   const [taps, setTaps] = useState<readonly number[]>([]);
-  const bad = typed === null ? null : padFault(typed);
-  const tap = (at: number): void => setTaps(withTap(taps, at));
+  const pad = drawn.pad.length === steps ? padIn(drawn.pad, drawn.direction, direction) : emptyPad(steps);
+  const bad = typed === null ? null : padFault(typed, steps);
+  const put = (next: Pad): void => setDrawn({ pad: next, direction });
   const draw = (next: Pad): void => {
-    setPad(next);
+    put(next);
     setTyped(null);
     setTaps([]);
   };
-  const found = padAlignment(pad, clave);
-  const turned = padAlignment(exchanged(pad), clave);
   // A text that cannot be read has no verdict and is not played, whatever stood there before.
   const silent = bad !== null || pad.every((role) => role === '.');
+  const ownNow = own && padFrom(own.text, steps);
+  const inUse = own !== null && ownNow !== null && padText(padIn(ownNow, own.direction, direction)) === padText(pad);
   return (
     <section className="group rhythm-pad" aria-label={PAD_WORDS.title}>
       <h3>{PAD_WORDS.title}</h3>
       <p className="caption">{PAD_WORDS.hint}</p>
-      <PadRow pad={pad} clave={clave} from={0} onTouch={(step) => draw(touched(pad, step))} />
-      <PadRow pad={pad} clave={clave} from={8} onTouch={(step) => draw(touched(pad, step))} />
+      <PadDrawing pad={pad} clave={clave} tapsFrom={taps[0] ?? null} stepMillis={stepMillis} onDraw={draw} />
       <label className="picker">
         <span>{PAD_WORDS.text}</span>
         <input
           value={typed ?? padText(pad)}
           spellCheck={false}
+          autoCapitalize="off"
+          autoComplete="off"
           aria-invalid={bad !== null}
           onChange={(event) => {
             const text = event.target.value;
-            const read = padFrom(text);
-            if (read) setPad(read);
+            const read = padFrom(text, steps);
+            if (read) put(read);
             setTyped(text);
           }}
         />
       </label>
-      {bad !== null && <p className="wrong" role="alert">{`${PAD_WORDS.badText}; ${PAD_WORDS.found(bad)}`}</p>}
+      {bad !== null && <p className="wrong" role="alert">{`${PAD_WORDS.badText(steps)}; ${PAD_WORDS.found(bad)}`}</p>}
       <div className="group-row">
-        <button
-          type="button"
-          className="key"
-          title={PAD_WORDS.tapHint}
-          onPointerDown={(event) => tap(event.timeStamp)}
-          onKeyDown={(event) => {
-            if (event.repeat || (event.key !== 'Enter' && event.key !== ' ')) return;
-            // Taken here, so that Space neither presses the button again nor stops the music.
-            event.preventDefault();
-            tap(event.timeStamp);
-          }}
-        >
-          {PAD_WORDS.tap}
-        </button>
+        <TapButton onTap={(at) => setTaps(withTap(taps, at))} />
         {taps.length > 1 && (
-          <button type="button" className="key" onClick={() => draw(padOfTaps(taps, props.stepMillis))}>
-            {`${PAD_WORDS.tapsDone} (${taps.length})`}
+          <button type="button" className="key" onClick={() => draw(padOfTaps(taps, stepMillis, steps))}>
+            {PAD_WORDS.tapsDone(taps.length)}
           </button>
         )}
-        <button type="button" className="key" onClick={() => draw(props.playing() ?? pad)}>
+        <button type="button" className="key" onClick={() => draw(playing() ?? pad)}>
           {PAD_WORDS.take}
         </button>
         <button type="button" className="key" onClick={() => draw(exchanged(pad))}>
           {PAD_WORDS.exchange}
         </button>
-        <button type="button" className="key" onClick={() => draw(EMPTY_PAD)}>
+        <button type="button" className="key" onClick={() => draw(emptyPad(steps))}>
           {PAD_WORDS.clear}
         </button>
       </div>
-      {!silent && (
-        <div aria-live="polite">
-          <p>
-            <strong>{found.verdict}</strong> {alignmentSentence(found)}
-          </p>
-          <p className="caption">
-            {PAD_WORDS.other}: {turned.verdict}
-          </p>
-          <p className="caption">{PAD_WORDS.source}</p>
-          <button type="button" className="key" onClick={() => props.onUse(padText(pad), clave.direction)}>
+      {!silent && <PadVerdict pad={pad} clave={clave} />}
+      <div className="group-row">
+        {!silent && !inUse && (
+          <button type="button" className="key" onClick={() => onUse(padText(pad), direction)}>
             {PAD_WORDS.use}
           </button>
-        </div>
-      )}
+        )}
+        {inUse && <p>{PAD_WORDS.inUse}</p>}
+        {own && (
+          <button type="button" className="key" onClick={onOff}>
+            {PAD_WORDS.off}
+          </button>
+        )}
+      </div>
     </section>
   );
 }

@@ -65,8 +65,8 @@ export const HandStrip = memo(function HandStrip({ score, playing, cursorTick, f
               <circle className="right-next" cx={x} cy={y} r={14} />
               <circle className="right-now" cx={x} cy={y} r={14} />
               <g className="stays">
-                <rect x={x - 20} y={y - 34} width={40} height={17} rx={4} />
-                <text x={x} y={y - 21} textAnchor="middle" fontSize={15}>
+                <rect x={x - 28} y={y - 42} width={56} height={24} rx={4} />
+                <text x={x} y={y - 23} textAnchor="middle" fontSize={21}>
                   {SHAPE_WORDS.stays}
                 </text>
               </g>

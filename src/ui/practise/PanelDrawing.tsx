@@ -19,8 +19,8 @@ export interface PanelDrawingProps {
   readonly rows: readonly string[];
 }
 
-/** A hand's caret over a stroke that was changed: it points down at its step. */
-const handSign = (x: number, y: number): string => `M${x - 13} ${y}L${x} ${y + 11}L${x + 13} ${y}`;
+/** The caret of a hand that corrects, under a stroke that was changed. */
+const handSign = (x: number, y: number): string => `M${x - 13} ${y}L${x} ${y - 11}L${x + 13} ${y}`;
 
 const PercussionRows = lazy(() => import('./PercussionRows').then((module) => ({ default: module.PercussionRows })));
 
@@ -68,7 +68,7 @@ export function PanelDrawing({ panel, boxes, selected, silent, edited, rows }: P
         </Suspense>
       )}
       {edited.map((step) => (
-        <path key={step} className="by-hand" d={handSign((step + 0.5) * boxes.cell, lanes.right.top + 3)} />
+        <path key={step} className="by-hand" d={handSign((step + 0.5) * boxes.cell, lanes.right.top + lanes.right.height - 3)} />
       ))}
       <Silence panel={panel} boxes={boxes} />
     </svg>

@@ -51,7 +51,8 @@ export function PractiseBoard(props: PractiseBoardProps) {
     ? place.bar === card.toBar - 1
     : !card.panels.some((panel) => panel.right.some((mark) => mark.stroke === selected));
   const staff = props.staff?.(card.fromBar, card.toBar);
-  const why = selected && { sentence: props.why(selected), at: low ? ('top' as const) : ('bottom' as const), onClose: close };
+  const sentence = selected ? props.why(selected) : '';
+  const why = sentence === '' ? null : { sentence, at: low ? ('top' as const) : ('bottom' as const), onClose: close };
   const shared = {
     card,
     frame,

@@ -52,7 +52,7 @@ export interface PractiseBoardProps {
   readonly loop: BarRun | null;
   /** Parts that do not sound; drawn thinner and said in words. */
   readonly silent?: readonly PartName[];
-  /** One sentence why a stroke is what it is. */
+  /** One sentence why a stroke is what it is; empty when it is said elsewhere. */
   readonly why: (stroke: Stroke) => string;
   /** A bar was touched, or the arrow keys left the card: the cursor should go there (and the music, when it plays). */
   readonly onStartAt: (barIndex: number) => void;

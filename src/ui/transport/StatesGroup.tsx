@@ -3,7 +3,6 @@ import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { NOTICES } from '../../words/notice';
 import { useDesk } from '../app/desk-context';
 import { EditTools } from './EditTools';
-import { OwnFigureField } from './OwnFigureField';
 
 /** What the figure states against the clave and why, and what else is worth knowing about chart and figure. */
 export function StatesGroup() {
@@ -17,7 +16,6 @@ export function StatesGroup() {
         <strong>{score.alignment.verdict}.</strong> {alignmentSentence(score.alignment)}
       </p>
       <p className="caption">{FIGURE_SCREEN.scope}</p>
-      <OwnFigureField />
       <EditTools />
       {notices.length > 0 && (
         <>

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { BandGroup } from '../../../src/ui/transport/BandGroup';
 import { ExerciseGroup } from '../../../src/ui/transport/ExerciseGroup';
 import { HandsGroup } from '../../../src/ui/transport/HandsGroup';
+import { RhythmPadGroup } from '../../../src/ui/transport/RhythmPadGroup';
 import { StatesGroup } from '../../../src/ui/transport/StatesGroup';
 import { show } from '../app/show';
 
@@ -10,15 +11,16 @@ const button = (name: string | RegExp) => screen.getByRole('button', { name });
 
 describe('The settings of figure, hands and band', () => {
   it('keep a rhythm that cannot be read in its field and say what was expected; a good one plays', async () => {
-    const { user, state } = await show(<StatesGroup />);
-    const field = screen.getByLabelText<HTMLInputElement>(/Your own rhythm, two bars in 2-3/);
+    const { user, state } = await show(<RhythmPadGroup />);
+    const field = screen.getByLabelText<HTMLInputElement>(/As text/);
+    await user.clear(field);
     await user.type(field, 'x.xx.x.x .x.xx.x');
-    await user.click(button('Play it'));
-    expect(screen.getByRole('alert').textContent).toContain('Expected two bars of 8 steps');
+    expect(screen.getByRole('alert').textContent).toContain('found 15 steps');
     expect(field.value).toBe('x.xx.x.x .x.xx.x');
-    expect(state().settings.ownFigure).toBeNull();
-    await user.type(field, '.{Enter}');
+    expect(screen.queryByRole('button', { name: 'Play it through the chart' })).toBeNull();
+    await user.type(field, '.');
     expect(screen.queryByRole('alert')).toBeNull();
+    await user.click(button('Play it through the chart'));
     expect(state().settings.ownFigure).toEqual({ text: 'x.xx.x.x .x.xx.x.', direction: '2-3' });
     await user.click(button('Back to the level’s figure'));
     expect(state().settings.ownFigure).toBeNull();
