@@ -103,7 +103,7 @@ function printRow(name: string, bars: readonly SoundingBar[], width: number, tex
     for (const step of steps(bar)) line[step * width] = name === 'clave' ? '.' : ' ';
     for (const [tick, text] of texts) {
       if (tick < bar.tick || tick >= bar.tick + bar.ticks) continue;
-      const column = Math.floor((tick - bar.tick) / TICKS_PER_STEP) * width;
+      const column = Math.floor(((tick - bar.tick) / TICKS_PER_STEP) * width);
       for (const [index, sign] of [...text].entries()) if (column + index < columns) line[column + index] = sign;
     }
     return line.join('');
@@ -111,13 +111,14 @@ function printRow(name: string, bars: readonly SoundingBar[], width: number, tex
   return `${name.padEnd(LABEL)}${printed.join('| ')}`.trimEnd();
 }
 
-/** Wide enough that no chord symbol runs into the next one or out of its bar. */
-function stepWidth({ bars }: Score): number {
+/** Wide enough that no chord symbol runs into the next one or out of its bar, and that sixteenths stand side by side. */
+function stepWidth({ bars, parts }: Score): number {
+  const halved = [...parts.rightHand, ...parts.leftHand].some(({ tick }) => tick % TICKS_PER_STEP !== 0);
   const needs = bars.flatMap((bar) =>
     bar.chords.map(({ tick, symbol, push }, index) => {
       const room = ((bar.chords[index + 1]?.tick ?? bar.tick + bar.ticks) - tick) / TICKS_PER_STEP;
       return Math.ceil((symbol.length + (push ? 1 : 0) + 1) / Math.max(1, room));
     }),
   );
-  return Math.max(LEAST_STEP, ...needs);
+  return Math.max(halved ? 2 * LEAST_STEP : LEAST_STEP, ...needs);
 }

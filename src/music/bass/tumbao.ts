@@ -5,7 +5,7 @@ import { sideOfStep, stepFromThreeSide } from '../harmony/bar-steps';
 import { cheapestPath, FORBIDDEN } from '../harmony/cheapest-path';
 import { barAt, type HarmonicTimeline, type HarmonyBar, type HarmonySpan, silenceAfter } from '../harmony/timeline';
 import { diatonicPcs, nameInKey } from '../pitch/key';
-import { degreeName, mod12, spellMidi } from '../pitch/spell';
+import { degreeName, mod12, simplestName, spellMidi } from '../pitch/spell';
 import type { BassFeel } from './patterns';
 import { type PlannedBass, planBass } from './plan-bass';
 
@@ -182,7 +182,12 @@ function bassStroke(
 function nameOf({ span }: PlannedBass, { midi, role, degree }: Candidate): string {
   const chord = span.chord;
   if (!chord) return 'C';
-  if (role === 'approach') return chord.tones.find(({ pc }) => pc === mod12(midi))?.name ?? nameInKey(mod12(midi), span.key);
+  if (role === 'approach') {
+    const pc = mod12(midi);
+    // Outside the key only the half step below the next root is used, so it rises.
+    const name = diatonicPcs(span.key).has(pc) ? nameInKey(pc, span.key) : simplestName(pc, 'sharp');
+    return chord.tones.find((tone) => tone.pc === pc)?.name ?? name;
+  }
   if (chord.bass && degree === bassDegree(chord)) return chord.bass;
   return degreeName(chord.root, degree).name;
 }

@@ -20,6 +20,8 @@ export interface AdmittedTones {
   readonly telling: readonly Degree[];
   /** Root and fifth of a chord without seventh or sixth: one of them is to sound. Empty for other chords. */
   readonly body: readonly Degree[];
+  /** Written alterations: what makes the chord the one that was asked for, beside what it must sound. */
+  readonly written: readonly Degree[];
   /** What a sixth without the fifth costs on a major chord: it sounds like the chord's own vi, except on a tonic written as a sixth. */
   readonly bareSixth: 'free' | 'cheap' | 'dear';
 }
@@ -34,7 +36,7 @@ export interface AdmittedTones {
  */
 export function admittedTones(span: HarmonySpan, next: HarmonySpan | undefined, colour: Colour): AdmittedTones {
   const chord = span.chord;
-  if (!chord) return { tones: [], telling: [], body: [], bareSixth: 'free' };
+  if (!chord) return { tones: [], telling: [], body: [], written: [], bareSixth: 'free' };
   const written = chord.tones.map(({ degree }) => degree);
   const added = colour === 'plain' ? [] : addedTensions(chord, written, next, span.key);
   const degrees = withoutClashes([...(colour === 'plain' ? plainDegrees(chord, written) : written), ...added]);
@@ -42,8 +44,11 @@ export function admittedTones(span: HarmonySpan, next: HarmonySpan | undefined, 
   const telling = tellingOf(tones.filter(({ degree }) => !added.includes(degree)));
   const body = telling.length > 1 ? [] : tones.filter(({ kind }) => kind === 'body').map(({ degree }) => degree);
   const onTonic = chord.rootPc === pcOf(span.key.tonic) && written.includes('6');
-  return { tones, telling, body, bareSixth: chord.family !== 'major' ? 'free' : onTonic ? 'cheap' : 'dear' };
+  const alterations = ALTERATIONS.filter((degree) => written.includes(degree) && degrees.includes(degree));
+  return { tones, telling, body, written: alterations, bareSixth: chord.family !== 'major' ? 'free' : onTonic ? 'cheap' : 'dear' };
 }
+
+const ALTERATIONS: readonly Degree[] = ['#11', 'b9', '#9', 'b13'];
 
 const SEVENTHS: readonly Degree[] = ['b7', '7', 'bb7'];
 const isSeventh = (degree: Degree): boolean => SEVENTHS.includes(degree);

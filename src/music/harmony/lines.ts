@@ -26,11 +26,21 @@ export interface LineRow {
         /** Only on the tonic of a minor key, or its relative in a major one. */
         readonly onTonic?: boolean;
       }
-    | { readonly kind: 'to dominant'; readonly families: readonly ChordFamily[]; readonly without?: readonly Degree[] }
+    | {
+        readonly kind: 'to dominant';
+        readonly families: readonly ChordFamily[];
+        readonly without?: readonly Degree[];
+        readonly holds?: Degree;
+      }
     | { readonly kind: 'two a bar by fifths' }
     /** The line is printed as chords over one root; `degrees` are the tones that make it. */
     | { readonly kind: 'written over one root' }
-    | { readonly kind: 'loop'; readonly chords: readonly { readonly aboveTonic: number; readonly families: readonly ChordFamily[] }[] };
+    | {
+        readonly kind: 'loop';
+        readonly chords: readonly { readonly aboveTonic: number; readonly families: readonly ChordFamily[] }[];
+        /** Only where the first chord comes back at once: a vamp. */
+        readonly returns?: boolean;
+      };
   /** Held: one note per half bar (per bar when it lasts four bars). To dominant: over the first chord. Loop: one for each chord. */
   readonly degrees: readonly Degree[];
 }
@@ -39,6 +49,16 @@ const MAJOR: readonly ChordFamily[] = ['major'];
 const MINOR: readonly ChordFamily[] = ['minor'];
 const DOMINANT: readonly ChordFamily[] = ['dominant', 'augmented'];
 const ANY_MAJOR: readonly ChordFamily[] = ['major', 'dominant'];
+
+/** Where the line over ii falls to: the third of its dominant. */
+export const THIRD_OF_V: LineRow = {
+  name: 'third of V',
+  line: 'guide',
+  at: 'moving levels',
+  place: 'octave',
+  degrees: ['3'],
+  when: { kind: 'to dominant', families: [] },
+};
 
 /** The lines, in the order in which they are tried. */
 export const LINES: readonly LineRow[] = [
@@ -145,6 +165,36 @@ export const LINES: readonly LineRow[] = [
       ],
     },
   },
+  {
+    name: 'i7–IV7 vamp',
+    line: 'guide',
+    at: 'always',
+    place: 'octave',
+    degrees: ['b7', '3'],
+    when: {
+      kind: 'loop',
+      returns: true,
+      chords: [
+        { aboveTonic: 0, families: MINOR },
+        { aboveTonic: 5, families: DOMINANT },
+      ],
+    },
+  },
+  {
+    name: 'ii7–V7 vamp',
+    line: 'guide',
+    at: 'always',
+    place: 'octave',
+    degrees: ['b7', '3'],
+    when: {
+      kind: 'loop',
+      returns: true,
+      chords: [
+        { aboveTonic: 2, families: MINOR },
+        { aboveTonic: 7, families: DOMINANT },
+      ],
+    },
+  },
   { name: 'two a bar by 7→3', line: 'guide', at: 'always', place: 'octave', degrees: ['b7', '3'], when: { kind: 'two a bar by fifths' } },
   {
     name: 'written 1–7–♭7–6',
@@ -168,7 +218,16 @@ export const LINES: readonly LineRow[] = [
     at: 'moving levels',
     place: 'octave',
     degrees: ['1', '7', 'b7', 'b7'],
-    when: { kind: 'to dominant', families: MINOR, without: ['6'] },
+    when: { kind: 'to dominant', families: MINOR, without: ['6', 'b7'] },
+  },
+  {
+    // The major seventh would pass over a chord that is written with its minor seventh.
+    name: 'ii7–V with 1 falling to ♭7',
+    line: 'minor',
+    at: 'moving levels',
+    place: 'octave',
+    degrees: ['1', '1', 'b7', 'b7'],
+    when: { kind: 'to dominant', families: MINOR, without: ['6'], holds: 'b7' },
   },
   {
     name: 'held minor 1–7–♭7–6',

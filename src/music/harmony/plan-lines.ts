@@ -1,14 +1,16 @@
 import type { Degree } from '../../vocabulary';
-import type { Chord, ChordFamily } from '../chord/chord';
+import type { Chord } from '../chord/chord';
 import { diatonicPcs } from '../pitch/key';
 import { degreeSemitones, mod12, pcOf } from '../pitch/spell';
-import { LINES, type LineRow } from './lines';
+import { LINES, type LineRow, THIRD_OF_V } from './lines';
 import { barAt, type HarmonicTimeline, type HarmonyBar, type HarmonySpan } from './timeline';
 
 /** What a line asks of the hand over part of a chord. */
 export interface LinePull {
   readonly row: LineRow;
   readonly degree: Degree;
+  /** All that the line sounds while this chord lasts. */
+  readonly within: readonly Degree[];
   /** Which note of the line it is, from 0: strokes of one chord with different indexes belong to different hand positions. */
   readonly index: number;
 }
@@ -17,8 +19,8 @@ export interface LinePull {
 export type PullAt = (span: HarmonySpan, harmonicTick: number) => LinePull | undefined;
 
 /**
- * Chooses a row for every chord: dance loops first, then cadences, then held chords; `choice` goes through the rows that apply
- * to the same held chord. Chords without a row follow the guide tones by the search alone.
+ * Chooses a row for every chord: dance loops first, then cadences, then held chords; `choice` 0 takes the first row that applies, others
+ * go through the rows of a held chord and leave cadences to the search. Chords without a row follow the guide tones by the search alone.
  */
 export function planLines(
   timeline: HarmonicTimeline,
@@ -33,44 +35,57 @@ export function planLines(
   const sounding = timeline.spans.filter((span) => span.chord);
   const at = (index: number): HarmonySpan | undefined => (timeline.closed ? sounding[index % sounding.length] : sounding[index]);
   for (const row of LINES) if (row.when.kind === 'written over one root') matchWritten(row, sounding, at, chosen);
-  if (options.loops) for (const row of LINES) if (row.when.kind === 'loop') matchLoop(row, row.when.chords, sounding, at, chosen);
+  if (options.loops) for (const row of LINES) if (row.when.kind === 'loop') matchLoop(row, row.when, sounding, at, chosen);
   sounding.forEach((span, index) => {
     const halves = Math.round((span.end - span.tick) / options.halfBarTicks);
     const bar = barAt(timeline, span.tick);
     const moving = bar !== undefined && options.movingIn(bar);
     const held = LINES.filter(
       (row) =>
-        (moving || row.at === 'always') && applies(row, span, at(index + 1), at(index + sounding.length - 1), halves, sounding.length),
+        (moving || row.at === 'always') &&
+        applies(row, span, { next: at(index + 1), after: at(index + 2), before: at(index + sounding.length - 1) }, halves, sounding.length),
     );
-    const row = held[options.choice % Math.max(held.length, 1)];
-    if (!row || (chosen.has(span) && (row.at === 'always' || halves < 4))) return;
+    const row = choiceOf(held, options.choice);
+    if (!row || chosen.get(span)?.row === THIRD_OF_V || (chosen.has(span) && (row.at === 'always' || halves < 4))) return;
     const unit = halves >= 8 && row.degrees.length <= 4 ? 2 * options.halfBarTicks : options.halfBarTicks;
-    chosen.set(span, { row, unit, degrees: row.when.kind === 'to dominant' && halves < 4 ? ['1', 'b7'] : row.degrees });
+    const falls = row.when.kind === 'to dominant';
+    chosen.set(span, { row, unit, degrees: falls && halves < 4 ? ['1', 'b7'] : row.degrees });
+    const next = at(index + 1);
+    if (falls && next && !chosen.has(next))
+      chosen.set(next, { row: THIRD_OF_V, unit: Number.POSITIVE_INFINITY, degrees: THIRD_OF_V.degrees });
   });
   return (span, harmonicTick) => {
     const plan = chosen.get(span);
     if (!plan) return undefined;
     const index = Math.max(0, Math.floor((harmonicTick - span.tick) / plan.unit));
     const degree = plan.degrees[index % plan.degrees.length];
-    return degree ? { row: plan.row, degree, index } : undefined;
+    return degree ? { row: plan.row, degree, within: plan.degrees, index } : undefined;
   };
+}
+
+/** Cadences have one line or none; of the lines of a held chord each is taken in turn, then none. */
+function choiceOf(held: readonly LineRow[], choice: number): LineRow | undefined {
+  const [first] = held;
+  if (first?.when.kind === 'held') return held[choice];
+  return choice === 0 ? first : undefined;
 }
 
 type Chosen = Map<HarmonySpan, { readonly row: LineRow; readonly degrees: readonly Degree[]; readonly unit: number }>;
 
 function matchLoop(
   row: LineRow,
-  wanted: readonly { readonly aboveTonic: number; readonly families: readonly ChordFamily[] }[],
+  { chords: wanted, returns }: Extract<LineRow['when'], { readonly kind: 'loop' }>,
   sounding: readonly HarmonySpan[],
   at: (index: number) => HarmonySpan | undefined,
   chosen: Chosen,
 ): void {
   sounding.forEach((_, start) => {
     const spans = wanted.map((__, offset) => at(start + offset));
-    if (new Set(spans).size !== wanted.length) return;
+    if (new Set(spans).size !== wanted.length || (returns && at(start + wanted.length)?.symbol !== spans[0]?.symbol)) return;
     const fits = spans.every((span, offset) => {
       const want = wanted[offset];
-      if (!span?.chord || !want || chosen.has(span)) return false;
+      const degree = row.degrees[offset];
+      if (!span?.chord || !want || !degree || chosen.has(span) || !has(span.chord, degree)) return false;
       return mod12(span.chord.rootPc - pcOf(span.key.tonic)) === want.aboveTonic && want.families.includes(span.chord.family);
     });
     if (!fits) return;
@@ -108,8 +123,7 @@ function matchWritten(
 function applies(
   row: LineRow,
   span: HarmonySpan,
-  next: HarmonySpan | undefined,
-  before: HarmonySpan | undefined,
+  { next, after, before }: { readonly [place in 'next' | 'after' | 'before']: HarmonySpan | undefined },
   halves: number,
   count: number,
 ): boolean {
@@ -127,8 +141,9 @@ function applies(
     return !when.leadsUpFourth || (count > 1 && next?.chord?.rootPc === mod12(chord.rootPc + 5));
   }
   if (when.kind === 'to dominant') {
-    if (when.without?.some((degree) => has(chord, degree))) return false;
+    if (when.without?.some((degree) => has(chord, degree)) || (when.holds && !has(chord, when.holds))) return false;
     return (
+      after?.symbol !== span.symbol &&
       halves >= 2 &&
       count > 1 &&
       when.families.includes(chord.family) &&

@@ -19,6 +19,9 @@ export const COSTS = {
   missingTelling: 70,
   /** The same where only inner notes are struck: a chord of one stroke says as much as two notes can. */
   missingInside: 14,
+  /** A written ♯11 that is not struck; another written alteration that is not, where there is one of them, is missed less. */
+  missingSharpEleven: 60,
+  missingAlteration: 6,
   /** A sixth without the fifth on a major chord. */
   bareSixth: { free: 0, cheap: 3, dear: 30 },
   /** Inner notes that cost this much more than the best ones over the same octave are not offered to the search at all. */
@@ -29,6 +32,8 @@ export const COSTS = {
   register: { free: 5, perSemitone: 3 },
   /** Not following the active moving line. */
   offTheLine: 45,
+  /** An octave note that the figure before this one had on the same chord ("another one"). */
+  sameAgain: 16,
   /** Not opening on the kind of degree that was asked for ("another one"). */
   offTheOpening: 120,
 } as const;

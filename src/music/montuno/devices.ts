@@ -27,16 +27,26 @@ export const DEVICES: readonly DeviceRow[] = [
   { device: 'octave-up', name: 'hand an octave up', change: octaveUp },
 ];
 
-/** The sketches after riffs have become octaves and every device that is on in their bar has done its work, in the order of the table. */
+/**
+ * The sketches after riffs have become octaves and every device that is on in their bar has done its work, in the order of the table;
+ * and the devices that were on and found nothing to do.
+ */
 export function applyDevices(
   sketches: readonly Sketch[],
   devicesIn: (bar: Sketch['planned']['bar']) => readonly Device[],
-): readonly Sketch[] {
-  const riffs = sketches.some(({ planned }) => planned.riff) ? asOctaves(sketches, ({ planned }) => planned.riff, null) : sketches;
-  return DEVICES.reduce((figure, row) => {
+): { readonly figure: readonly Sketch[]; readonly idle: readonly Device[] } {
+  let figure = sketches.some(({ planned }) => planned.riff) ? asOctaves(sketches, ({ planned }) => planned.riff, null) : sketches;
+  const idle: Device[] = [];
+  for (const row of DEVICES) {
     const on = ({ planned }: Sketch): boolean => devicesIn(planned.bar).includes(row.device);
-    return figure.some(on) ? row.change(figure, on) : figure;
-  }, riffs);
+    if (!figure.some(on)) continue;
+    const before = figure;
+    figure = row.change(before, on);
+    const worked =
+      row.change === alone ? figure.some(({ planned }) => planned.device === row.device) : figure.some((s, at) => s !== before[at]);
+    if (!worked) idle.push(row.device);
+  }
+  return { figure, idle };
 }
 
 const shifted = (sketch: Sketch, semitones: number, device: Device): Sketch => ({
@@ -73,8 +83,10 @@ function halfStepOut(sketches: readonly Sketch[], on: (sketch: Sketch) => boolea
   for (const sketch of sketches) chords[cycleOf(sketch)]?.add(sketch.planned.span.symbol);
   const vamps = (cycle: number): boolean => new Set([cycle - 1, cycle, cycle + 1].flatMap((near) => [...(chords[near] ?? [])])).size <= 2;
   const out = cycles.length < 4 ? 1 : 2;
-  return sketches.map((sketch) => {
-    const cycle = cycleOf(sketch);
+  return sketches.map((sketch, index) => {
+    // An approach goes where the note goes that it leads into.
+    const into = sketch.role === 'approach' ? (sketches[index + 1] ?? sketch) : sketch;
+    const cycle = cycleOf(into);
     const goes = cycle < cycles.length && cycle % 4 === out && on(sketch) && !sketch.planned.hit && (sketch.planned.riff || vamps(cycle));
     return goes ? shifted(sketch, 1, 'half-step-out') : sketch;
   });
@@ -92,11 +104,12 @@ function asOctaves(sketches: readonly Sketch[], wanted: (sketch: Sketch) => bool
   let before: number | undefined;
   let span: Sketch['planned']['span'] | undefined;
   let struck = new Set<Degree>();
-  return sketches.map((sketch) => {
+  return sketches.map((sketch, index) => {
     if (!wanted(sketch)) return sketch;
     if (sketch.planned.span !== span) struck = new Set();
     span = sketch.planned.span;
     const line = device === null ? 'riff' : sketch.line;
+    if (sketch.role === 'single') return oneOfArpeggio(sketch, device);
     if (sketch.role !== 'inner' && sketch.role !== 'chord') {
       if (sketch.role === 'octave') {
         before = sketch.octave.pitch;
@@ -104,7 +117,9 @@ function asOctaves(sketches: readonly Sketch[], wanted: (sketch: Sketch) => bool
       }
       return { ...sketch, line, device: device ?? sketch.device };
     }
-    const note = tuneNote(sketch, before ?? sketch.octave.pitch, struck);
+    const following = sketches[index + 1];
+    const after = following && wanted(following) && following.role === 'octave' ? following.octave.pitch : undefined;
+    const note = tuneNote(sketch, before ?? sketch.octave.pitch, after, struck);
     before = note.pitch;
     struck.add(note.degree);
     return {
@@ -122,15 +137,33 @@ function asOctaves(sketches: readonly Sketch[], wanted: (sketch: Sketch) => bool
 /** Degrees that tell which chord it is. */
 const TELLING: readonly Degree[] = ['3', 'b3', 'b7', '7', 'bb7', '6', '4'];
 
-function tuneNote(sketch: Sketch, before: number, struck: ReadonlySet<Degree>): ShapeNote {
+/** An arpeggio's single notes in octaves; its top note, which doubles the lowest, goes back to it. */
+function oneOfArpeggio(sketch: Sketch, device: Device | null): Sketch {
+  const [note = sketch.octave] = sketch.notes;
+  const low = sketch.planned.role === 't' ? { ...note, pitch: note.pitch - 12 } : note;
+  return { ...sketch, role: 'octave', device: device ?? sketch.device, octave: low, notes: [low, { ...low, pitch: low.pitch + 12 }] };
+}
+
+/** A tune leaps by a fifth at the most where it can. */
+const WIDEST_LEAP = 7;
+
+function tuneNote(sketch: Sketch, before: number, after: number | undefined, struck: ReadonlySet<Degree>): ShapeNote {
   const { step, side } = sketch.planned;
   const upper = side === 2 ? step >= 4 : step < 4;
   const inner =
-    sketch.role === 'chord' ? [sketch.octave, ...sketch.notes.slice(1, -1)] : upper ? [...sketch.notes].reverse() : sketch.notes;
+    sketch.role === 'chord'
+      ? [sketch.octave, ...sketch.notes.filter(({ pitch }) => mod12(pitch - sketch.octave.pitch) !== 0)]
+      : upper
+        ? [...sketch.notes].reverse()
+        : sketch.notes;
   const choices = inner.map((note, place) => {
-    const [pitch = note.pitch] = [note.pitch - 12, note.pitch].sort((a, b) => Math.abs(a - before) - Math.abs(b - before));
+    const leaps = (pitch: number): number =>
+      [before, after ?? pitch].reduce((sum, other) => sum + Math.max(0, Math.abs(pitch - other) - WIDEST_LEAP), 0);
+    // Near the hand's octave, so that the tune does not wander off.
+    const near = [note.pitch - 12, note.pitch].filter((pitch) => Math.abs(pitch - sketch.octave.pitch) <= 9);
+    const [pitch = note.pitch] = near.sort((a, b) => leaps(a) - leaps(b) || Math.abs(a - before) - Math.abs(b - before));
     const tells = TELLING.includes(note.degree) && !struck.has(note.degree);
-    return { note: { ...note, pitch }, cost: place + (Math.abs(pitch - before) === 6 ? 2 : 0) - (tells ? 3 : 0) };
+    return { note: { ...note, pitch }, cost: place + 2 * leaps(pitch) + (Math.abs(pitch - before) === 6 ? 2 : 0) - (tells ? 5 : 0) };
   });
   return choices.reduce((best, choice) => (choice.cost < best.cost ? choice : best), choices[0] ?? { note: sketch.octave, cost: 0 }).note;
 }

@@ -1,7 +1,7 @@
 import type { BassStroke, ClaveKind, Colour, Compass, Device, Hands, Level, Stretch } from '../../vocabulary';
 import { sideSteps } from '../harmony/bar-steps';
 import { planLines } from '../harmony/plan-lines';
-import type { HarmonicTimeline, HarmonyBar } from '../harmony/timeline';
+import type { HarmonicTimeline, HarmonyBar, HarmonySpan } from '../harmony/timeline';
 import { applyDevices } from './devices';
 import { applyEdits, type FigureEdit, type UnfitEdit } from './edits';
 import { giveToHands, type TwoHands } from './hands';
@@ -45,28 +45,32 @@ export interface FigureOptions {
   ) => readonly Sketch[];
 }
 
-/** Both hands, and the edits that found nothing to change. */
+/** Both hands, and the edits and devices that found nothing to change. */
 export interface Figure extends TwoHands {
   readonly unfit: readonly UnfitEdit[];
+  /** Devices that are on somewhere and found nothing to do anywhere. */
+  readonly idle: readonly Device[];
 }
 
 /** The piano figure over a timeline: plan the strokes, lead the voices, apply devices and edits, place it on the keyboard, give it to the hands. */
 export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions): Figure {
-  const { planned, positions, planOf } = leadVariant(timeline, options, variantOf(timeline, options));
+  const { planned, positions, planOf } = leadSeed(timeline, options);
   const tonicPc = tonicOf(timeline);
   const drawn = sketchStrokes(planned, positions, timeline.closed, tonicPc);
   const figure = options.instead ? options.instead(planned, positions, drawn) : drawn;
-  const changed = applyDevices(figure, (bar) => options.barFigure(bar).devices);
+  const { figure: changed, idle } = applyDevices(figure, (bar) => options.barFigure(bar).devices);
   const { sketches, unfit } = applyEdits(changed, options.edits, timeline);
   const line = positions.map(({ shape }) => shape.octave.pitch);
   const { from: lowest, to: highest } = KEYBOARDS[options.compass];
+  const lifted = (bar: HarmonyBar): boolean => options.barFigure(bar).devices.includes('octave-up');
   const placing = {
     tonicMidi: octaveFor(
       line,
       tonicPc,
-      options.hands,
+      // Lifted throughout, the right hand is two octaves above the left as it is, and need not lie high for it.
+      options.hands === 'wide' && timeline.bars.every(lifted) ? 'double' : options.hands,
       options.compass,
-      timeline.bars.some((bar) => options.barFigure(bar).devices.includes('octave-up')),
+      timeline.bars.some(lifted),
     ),
     timeline,
     claveKind: options.claveKind,
@@ -80,37 +84,16 @@ export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions):
     (edit) => edit.change === 'pitch' && sketches.some((sketch) => isAt(sketch, edit) && !sketch.notes.every(onKeys)),
   );
   const hands = giveToHands(sketches, { hands: options.hands, stretch: options.stretch, bass: options.bass, leftPlan }, placing);
-  return { ...hands, unfit: [...unfit, ...offKeys.map((edit): UnfitEdit => ({ edit, why: 'outside the keys' }))] };
+  return { ...hands, idle, unfit: [...unfit, ...offKeys.map((edit): UnfitEdit => ({ edit, why: 'outside the keys' }))] };
 }
 
 const isAt = ({ planned }: Sketch, { bar, step }: FigureEdit): boolean => planned.bar.index === bar && planned.step === step;
 
-interface Variant {
-  readonly opening: Opening;
-  /** Which of a bar's patterns is played, and which of the moving lines that apply is taken. */
-  readonly row: number;
-  readonly line: number;
-}
+/** How many octave lines “another one” goes through before it takes other cells. */
+const LINES_OFFERED = 3;
 
+/** The kinds of degree on which an octave line may open, in the order in which other ones are offered. */
 const OPENINGS = ['third', 'seventh', 'body'] as const;
-const USUAL: Variant = { opening: null, row: 0, line: 0 };
-
-/**
- * The variant of a seed. Seed 0 is the plain search over the usual cells. The others open on another kind of degree, or use other
- * cells, or both, so that no two of them agree in octave line and cell.
- */
-function variantOf(timeline: HarmonicTimeline, options: FigureOptions): Variant {
-  if (options.seed === 0) return USUAL;
-  const first = timeline.bars.find((bar) => bar.kind === 'groove');
-  const rows = first ? options.barFigure(first).patterns.length : 1;
-  const natural = leadVariant(timeline, options, USUAL).positions[0]?.shape.octaveKind;
-  const openings: readonly Opening[] = [null, ...OPENINGS.filter((kind) => kind !== natural)];
-  const variants = openings.flatMap((opening, at) => Array.from({ length: rows }, (_, row): Variant => ({ opening, row, line: at + row })));
-  const count = variants.length;
-  // Neighbouring seeds differ in the octave line first, then in the cell.
-  const place = (options.seed % count) * rows;
-  return variants[(place + Math.floor(place / count)) % count] ?? USUAL;
-}
 
 interface Led {
   readonly planned: readonly PlannedStroke[];
@@ -118,7 +101,37 @@ interface Led {
   readonly planOf: PlanOf;
 }
 
-function leadVariant(timeline: HarmonicTimeline, options: FigureOptions, { opening, row, line }: Variant): Led {
+/**
+ * The voices of a seed. Seed 0 is the plain search over the usual cells. Each of the next ones opens on another kind of degree, takes
+ * another moving line where there is one, and keeps away from the octave notes of those before it; after three lines come the other cells.
+ */
+function leadSeed(timeline: HarmonicTimeline, options: FigureOptions): Led {
+  const first = timeline.bars.find((bar) => bar.kind === 'groove');
+  const rows = first ? options.barFigure(first).patterns.length : 1;
+  const row = Math.floor(options.seed / LINES_OFFERED) % rows;
+  const wanted = options.seed % LINES_OFFERED;
+  const taken = new Map<HarmonySpan, number[]>();
+  let led = leadLine(timeline, options, { row, line: 0, opening: null, taken });
+  const natural = led.positions[0]?.shape.octaveKind;
+  const others = OPENINGS.filter((kind) => kind !== natural);
+  for (let line = 1; line <= wanted; line++) {
+    for (const { span, shape } of led.positions) taken.set(span, [...(taken.get(span) ?? []), shape.octave.pitch]);
+    led = leadLine(timeline, options, { row, line, opening: others[line - 1] ?? null, taken });
+  }
+  return led;
+}
+
+function leadLine(
+  timeline: HarmonicTimeline,
+  options: FigureOptions,
+  variant: {
+    readonly row: number;
+    readonly line: number;
+    readonly opening: Opening;
+    readonly taken: ReadonlyMap<HarmonySpan, readonly number[]>;
+  },
+): Led {
+  const { row, line, opening, taken } = variant;
   const openings = openingBars(timeline);
   const planOf: PlanOf = (bar) => {
     const { patterns, level, loudness, devices } = options.barFigure(bar);
@@ -132,12 +145,12 @@ function leadVariant(timeline: HarmonicTimeline, options: FigureOptions, { openi
     movingIn: (bar) => levelRow(options.barFigure(bar).level).movingLines,
     choice: line,
     halfBarTicks: first && sideSteps(first) === 6 ? 720 : 960,
-    loops: opening === null,
+    loops: line === 0,
   });
   return {
     planned,
     planOf,
-    positions: leadVoices(planned, timeline, { colour: options.colour, pullAt, opening, tonicPc: tonicOf(timeline) }),
+    positions: leadVoices(planned, timeline, { colour: options.colour, pullAt, opening, taken, tonicPc: tonicOf(timeline) }),
   };
 }
 

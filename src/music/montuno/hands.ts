@@ -1,8 +1,7 @@
 import type { BassStroke, Hands, PianoStroke, Stretch } from '../../vocabulary';
 import { degreeSemitones, mod12 } from '../pitch/spell';
-import { contraryLine, stayOn } from './contrary';
 import type { LeftPlan } from './left-hand';
-import { tenthBelow } from './left-hand';
+import { leftLine } from './left-line';
 import type { ShapeNote } from './shapes';
 import type { Sketch } from './sketch';
 import { type Placing, strokesOf } from './strokes';
@@ -40,37 +39,33 @@ export function giveToHands(sketches: readonly Sketch[], options: HandOptions, p
     return { rightHand: [], leftHand: whole };
   }
   const follows = sketches.filter(({ planned }) => !options.leftPlan.has(planned.bar)).map(unlifted);
-  const left = [...strokesOf(follows, placing, leftNotes(sketches, options, placing), leftRole), ...own].sort((a, b) => a.tick - b.tick);
+  const lifted = new Set(sketches.filter(({ lift }) => lift >= 12).map(({ planned }) => planned));
+  const left = [...strokesOf(follows, placing, leftNotes(follows, lifted, options, placing), leftRole), ...own].sort(
+    (a, b) => a.tick - b.tick,
+  );
   return { rightHand: right, leftHand: left };
 }
 
 /** What the left hand strikes under each sketch (whose own lift has been taken back). */
 function leftNotes(
   sketches: readonly Sketch[],
+  lifted: ReadonlySet<Sketch['planned']>,
   { hands, stretch }: HandOptions,
   placing: Placing,
-): (sketch: Sketch) => readonly ShapeNote[] {
+): (sketch: Sketch, index: number) => readonly ShapeNote[] {
   if (hands === 'wide') {
-    const lowest = Math.min(...new Set(sketches.map((sketch) => placing.tonicMidi + unlifted(sketch).octave.pitch)));
+    const lowest = Math.min(...new Set(sketches.map((sketch) => placing.tonicMidi + sketch.octave.pitch)));
     // Decided once, so that the texture does not change from stroke to stroke.
     return lowest >= WIDE_FROM - 2 && lowest - 24 >= placing.lowest
-      ? (sketch) => withinStretch(lowered(sketch.notes, 24), sketch, stretch)
-      : below;
+      ? (sketch, index) => withinStretch(aboveMud(sketch, sketches[index + 1] ?? sketch, placing), sketch, stretch)
+      : (sketch) => (lifted.has(sketch.planned) ? withinStretch(lowered(lowTexture(sketch), 12), sketch, stretch) : below(sketch));
   }
-  if (hands === 'tenths') {
-    let under: ShapeNote | undefined;
-    return (sketch) => {
-      if (sketch.role === 'octave' || sketch.role === 'chord') under = tenthBelow(sketch, LEFT_FLOOR - placing.tonicMidi);
-      return under && sketch.role !== 'approach' ? [stayOn(sketch, under)] : below(sketch);
-    };
-  }
-  if (hands === 'contrary') {
-    const line = contraryLine(sketches.map(unlifted), LEFT_FLOOR - placing.tonicMidi);
-    let under: ShapeNote | undefined;
+  if (hands === 'tenths' || hands === 'contrary') {
+    const { tonicMidi, timeline } = placing;
+    const line = leftLine(sketches, hands, LEFT_FLOOR - tonicMidi, mod12(tonicMidi), timeline.closed);
     return (sketch) => {
       const note = line.get(sketch.planned);
-      if (note) under = note;
-      return note ? [note] : sketch.role === 'inner' && under ? [stayOn(sketch, under)] : below(sketch);
+      return note ? [note] : below(sketch);
     };
   }
   return below;
@@ -82,6 +77,17 @@ const leftRole = ({ role }: Sketch): Sketch['role'] => (role === 'inner' || role
 function below(sketch: Sketch): readonly ShapeNote[] {
   const [lowest] = sketch.notes;
   return lowest ? [{ pitch: lowest.pitch - 12, degree: lowest.degree }] : [];
+}
+
+/** Two octaves down a whole chord is mud, so the left hand gives its octave alone; octaves and inner pairs are doubled as they are. */
+const lowTexture = ({ role, notes, octave }: Sketch): readonly ShapeNote[] =>
+  role === 'chord' ? [octave, { ...octave, pitch: octave.pitch + 12 }] : notes;
+
+/** Two octaves lower; of an octave that would reach under G2 while a bass plays the thumb's note alone, and so of an approach to it. */
+function aboveMud(sketch: Sketch, next: Sketch, { tonicMidi }: Placing): readonly ShapeNote[] {
+  const notes = lowered(lowTexture(sketch), 24);
+  const { octave } = sketch.role === 'approach' ? next : sketch;
+  return octave.pitch + tonicMidi < WIDE_FROM && notes.length > 1 && sketch.role !== 'inner' ? notes.slice(1) : notes;
 }
 
 const lowered = (notes: readonly ShapeNote[], semitones: number): readonly ShapeNote[] =>

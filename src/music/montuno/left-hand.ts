@@ -3,11 +3,10 @@ import type { Chord } from '../chord/chord';
 import { strokeName } from '../clave/patterns';
 import { sideOfStep, stepFromThreeSide, stepInSide } from '../harmony/bar-steps';
 import { pianoLead } from '../harmony/lead';
-import type { HarmonicTimeline, HarmonyBar, HarmonySpan } from '../harmony/timeline';
-import { degreeName, degreeSemitones, mod12, spellMidi } from '../pitch/spell';
+import { type HarmonicTimeline, type HarmonyBar, type HarmonySpan, spanAt } from '../harmony/timeline';
+import { degreeName, mod12, spellMidi } from '../pitch/spell';
 import type { PlanOf } from './plan';
 import type { ShapeNote } from './shapes';
-import type { Sketch } from './sketch';
 import type { Placing } from './strokes';
 import type { HandPosition } from './voice-leading';
 
@@ -35,14 +34,18 @@ export function planLeft(timeline: HarmonicTimeline, planOf: PlanOf, positions: 
   return {
     has,
     strokes: (placing) =>
-      timeline.bars.filter(has).flatMap((bar) =>
-        Array.from({ length: bar.ticks / TICKS_PER_STEP }, (_, step) => step).flatMap((step) => {
+      timeline.bars.filter(has).flatMap((bar) => {
+        let rooted: number | undefined;
+        return Array.from({ length: bar.ticks / TICKS_PER_STEP }, (_, step) => step).flatMap((step) => {
           const role = rolesAt(bar, step);
           if (role === '.') return [];
-          const stroke = leftStroke(timeline, placing, bar, step, role, octaves, stretch);
+          // A chord on a new root that begins within the bar is told by its root, not by its fifth.
+          const root = spanAt(timeline, bar.tick + step * TICKS_PER_STEP)?.chord?.rootPc;
+          const stroke = leftStroke(timeline, placing, bar, step, role === 'f' && root !== rooted ? 'r' : role, octaves, stretch);
+          rooted = root;
           return stroke ? [stroke] : [];
-        }),
-      ),
+        });
+      }),
   };
 }
 
@@ -104,17 +107,3 @@ function notesOf(
   const third = chord.tones.find(({ degree }) => degree === '3' || degree === 'b3');
   return role === 'T' && third && stretch === 'tenth' ? [low, { midi: root + 12 + third.semitones, degree: third.degree }] : [low];
 }
-
-/** The chord tone a tenth below the line of a sketch; a sixth below where there is none or it would lie under `floor`, else the octave. */
-export function tenthBelow(sketch: Sketch, floor: number): ShapeNote {
-  const line = sketch.octave.pitch;
-  const root = line - degreeSemitones[sketch.octave.degree];
-  const tones = sketch.planned.span.chord?.tones ?? [];
-  for (const gap of TENTHS_THEN_SIXTHS) {
-    const own = tones.find(({ semitones }) => mod12(line - gap - root - semitones) === 0);
-    if (own && line - gap >= floor) return { pitch: line - gap, degree: own.degree };
-  }
-  return { pitch: line - 12, degree: sketch.octave.degree };
-}
-
-const TENTHS_THEN_SIXTHS = [16, 15, 9, 8] as const;

@@ -8,6 +8,8 @@ const LOWEST = 58;
 const HIGHEST = 82;
 /** The same where a device lifts the hand by an octave: its top then stays at G6. */
 const HIGHEST_LIFTED = 67;
+/** Lowest where a device lifts the right hand: the left one then stays above G2. */
+const LOWEST_LIFTED = 55;
 
 /** Lowest and highest key of an instrument, MIDI: makers' usual ranges (49 and 61 keys from C2, 76 from E1, 88 from A0; common practice, no source). */
 export const KEYBOARDS: Readonly<Record<Compass, { readonly from: number; readonly to: number }>> = {
@@ -28,7 +30,7 @@ export function octaveFor(line: readonly number[], tonicPc: number, hands: Hands
   const pitches = [...new Set(line)];
   const lowest = Math.min(...pitches);
   const highest = Math.max(...pitches);
-  const from = hands === 'wide' ? WIDE_FROM : lifted ? LOWEST - 6 : LOWEST;
+  const from = hands === 'wide' ? WIDE_FROM : lifted ? LOWEST_LIFTED : LOWEST;
   const top = Math.min(lifted ? HIGHEST_LIFTED : HIGHEST, KEYBOARDS[compass].to - 12);
   const below = hands === 'wide' ? 20 : 4;
   const choices = [48, 60, 72].map((octave) => octave + tonicPc);

@@ -118,9 +118,14 @@ function shape(pitch: number, tone: AdmittedTone, inner: readonly Inside[], ques
 function missingCost({ admitted, sounds, pull }: ShapeQuestion, octave: Degree, inner: readonly Inside[]): number {
   const inside = inner.map(({ tone }) => tone.degree);
   const struck = sounds === 'both' ? [octave, ...inside] : sounds === 'inner' ? inside : [octave];
-  const unsounded = admitted.telling.filter((degree) => !struck.includes(degree) && !pull?.row.degrees.includes(degree)).length;
+  const unsounded = admitted.telling.filter((degree) => !struck.includes(degree) && !pull?.within.includes(degree)).length;
   const rootless = admitted.body.length > 0 && !admitted.body.some((degree) => struck.includes(degree)) ? 1 : 0;
-  return sounds === 'both' ? COSTS.missingTelling * (unsounded + rootless) : sounds === 'inner' ? COSTS.missingInside * unsounded : 0;
+  if (sounds === 'inner') return COSTS.missingInside * unsounded;
+  if (sounds === 'octave') return 0;
+  const altered = admitted.written.some((degree) => struck.includes(degree));
+  const plain = altered || admitted.written.length === 0 ? 0 : COSTS.missingAlteration;
+  const lydian = admitted.written.includes('#11') && !struck.includes('#11') ? COSTS.missingSharpEleven : plain;
+  return COSTS.missingTelling * (unsounded + rootless) + lydian;
 }
 
 /** What it costs the hand to go from one shape to the next. */

@@ -33,7 +33,7 @@ export interface Placing {
 export function strokesOf(
   sketches: readonly Sketch[],
   placing: Placing,
-  notesOf: (sketch: Sketch) => readonly ShapeNote[],
+  notesOf: (sketch: Sketch, index: number) => readonly ShapeNote[],
   roleOf: (sketch: Sketch) => PianoRole = ({ role }) => role,
 ): PianoStroke[] {
   const lengths = lengthsOf(sketches, placing.timeline);
@@ -41,7 +41,7 @@ export function strokesOf(
   const closing = placing.timeline.closed ? [...sketches].reverse().find(isLine) : undefined;
   if (closing) line = { sketch: closing, name: nameOf(closing, closing.octave, placing) };
   return sketches.flatMap((sketch, index): PianoStroke[] => {
-    const notes = notesOf(sketch).filter(
+    const notes = notesOf(sketch, index).filter(
       ({ pitch }) => placing.tonicMidi + pitch >= placing.lowest && placing.tonicMidi + pitch <= placing.highest,
     );
     const move = isLine(sketch) && line ? moveFrom(line, sketch) : null;

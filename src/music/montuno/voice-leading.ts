@@ -32,6 +32,8 @@ export interface LeadingOptions {
   readonly colour: Colour;
   readonly pullAt: PullAt;
   readonly opening: Opening;
+  /** Octave pitches that other figures over the same chords have used: this one keeps away from them. */
+  readonly taken: ReadonlyMap<HarmonySpan, readonly number[]>;
   /** Tonic that pitches are counted from. */
   readonly tonicPc: number;
 }
@@ -57,9 +59,16 @@ export function leadVoices(planned: readonly PlannedStroke[], timeline: Harmonic
     cache.set(key, shapes);
     return shapes;
   });
+  // A line in the octaves says itself how it opens.
+  const taken = runs.map(({ span }) => options.taken.get(span));
+  const opens = runs[0]?.pull?.row.place === 'octave' ? null : options.opening;
   const { choice } = cheapestPath({
     layers,
-    cost: (shape, layer) => shape.cost + (layer === 0 && options.opening && shape.octaveKind !== options.opening ? COSTS.offTheOpening : 0),
+    cost: (shape, layer) => {
+      const before = taken[layer] ?? [];
+      const again = before.length === 0 ? 0 : before.filter((pitch) => pitch === shape.octave.pitch).length;
+      return shape.cost + again * COSTS.sameAgain + (layer === 0 && opens && shape.octaveKind !== opens ? COSTS.offTheOpening : 0);
+    },
     step: shapeStep,
     closed: timeline.closed,
   });
