@@ -8,12 +8,14 @@ export interface LoopBars {
 
 /** What a finding is about, as data; `src/words/findings.ts` makes the sentence. */
 export type FindingFacts =
-  /** The whole pattern on the other side of the clave. `fromStart` false: the place was lost on the way, from `fromBar` of the loop on. */
+  /** The whole pattern on the other side of the clave. `fromStart` false: the place was lost on the way, at `bar`. */
   | { readonly kind: 'crossed'; readonly fromStart: boolean; readonly bar: number }
   /** The whole pattern shifted by some steps (positive: late). */
   | { readonly kind: 'displaced'; readonly steps: number; readonly fromStart: boolean; readonly bar: number }
   /** The other clave was clapped. */
   | { readonly kind: 'other clave'; readonly heard: 'son' | 'rumba'; readonly asked: 'son' | 'rumba' }
+  /** Nothing was played at all. */
+  | { readonly kind: 'silent' }
   /** Stopped playing: nothing from this bar on. */
   | { readonly kind: 'stopped'; readonly bar: number }
   /** Strokes left out, mostly on one step. */

@@ -41,10 +41,10 @@ export const LIMITS = {
   ),
   /** Spread (standard deviation) beyond this share of a step, and beyond the bound, is worth a word; professionals: 10 to 27 ms. */
   unevenShare: limit(0.16, 'share of a step', SON, 'our design value'),
-  unevenLeastMs: limit(32, 'ms', SON, 'our design value'),
+  unevenLeastMs: limit(36, 'ms', SON, 'our design value'),
   /** One step's mean off the others' by more than this; professionals: up to 27 ms. */
-  stepOffShare: limit(0.18, 'share of a step', SON, 'our design value'),
-  stepOffLeastMs: limit(35, 'ms', SON, 'our design value'),
+  stepOffShare: limit(0.2, 'share of a step', SON, 'our design value'),
+  stepOffLeastMs: limit(45, 'ms', SON, 'our design value'),
   /** Offbeats later than this share of a step against the beats: swung. Triplet swing is 0.33; professionals play them early. */
   swung: limit(0.15, 'share of a step', 'common practice, no source', 'common practice'),
   swungLeastMs: limit(20, 'ms', 'hands of a son group lie within it (see offShare)', 'our design value'),
