@@ -11,12 +11,12 @@ interface Picker {
 const RELEASE_MS = 60_000;
 
 /**
- * Opens a file for writing: where the person says, piece by piece to the disk, or, where the browser has no such thing, collected by the
+ * Opens a file for writing: a large one where the person says, piece by piece to the disk, or, small or where the browser has no such thing, collected by the
  * browser (which keeps large ones on its own disk) and handed over as a download at the end. Null when the person closes the question.
  */
-export async function openFile(name: string, type: string): Promise<OpenFile | null> {
+export async function openFile(name: string, type: string, large: boolean): Promise<OpenFile | null> {
   const { showSaveFilePicker } = window as unknown as Picker;
-  if (showSaveFilePicker === undefined) return collected(name, type);
+  if (showSaveFilePicker === undefined || !large) return collected(name, type);
   try {
     const extension = name.slice(name.lastIndexOf('.'));
     const handle = await showSaveFilePicker.call(window, { suggestedName: name, types: [{ accept: { [type]: [extension] } }] });

@@ -60,10 +60,11 @@ const ARRANGED_BY = [
   'solo',
   'edits',
 ] as const satisfies readonly (keyof Settings)[];
-type Arranging = Pick<Settings, (typeof ARRANGED_BY)[number]>;
+/** Settings as far as arranging goes. */
+export type Arranging = Pick<Settings, (typeof ARRANGED_BY)[number]>;
 
-/** The options of a figure: what is not set is left to the chart. */
-function optionsOf(settings: Arranging, closed: boolean, range: Loop | null): ArrangeOptions {
+/** The options of a figure: what is not set is left to the chart. Whole settings do. */
+export function optionsOf(settings: Arranging, closed: boolean, range: Loop | null): ArrangeOptions {
   const {
     direction,
     kind,

@@ -96,17 +96,17 @@ function wavOf({ key, tempo, playAlong }: PackFile, order: PackOrder, sounds: So
     tempo,
     levels: levelsFor(playAlong ?? 'full', order.levels),
   };
-  return mixWav(playAlongPerformance(scoreOf(order, key), order.form, order.feel), options, sounds, kept);
+  return mixWav(playAlongPerformance(scoreAt(order.sounding, key), order.form, order.feel), options, sounds, kept);
 }
 
 async function bytesFor({ kind, key, tempo }: PackFile, order: PackOrder, makers: PackMakers): Promise<Uint8Array> {
   if (kind === 'sheet') return makers.sheet(key);
-  const score = scoreOf(order, key);
+  const score = scoreAt(order.scores, key);
   if (kind === 'midi') return writeMidi(score, { tempo, feel: order.feel ?? STRAIGHT });
   return strToU8(writeMusicXml(score, { encodingDate: order.date }));
 }
 
-function scoreOf({ scores }: PackOrder, key: number) {
+function scoreAt(scores: PackOrder['scores'], key: number) {
   const score = scores[key];
   assert(score !== undefined, `key must be one of ${scores.length}, got ${key}`);
   return score;

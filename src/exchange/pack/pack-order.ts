@@ -14,6 +14,8 @@ export type PackKind = (typeof PACK_KINDS)[number];
 export interface PackOrder {
   /** The whole form in every key asked for, in the order of the pack. */
   readonly scores: readonly Score[];
+  /** The same, arranged as the play-alongs go (round, or to an end). */
+  readonly sounding: readonly Score[];
   readonly tempi: readonly HalfNotesPerMinute[];
   readonly kinds: readonly PackKind[];
   readonly playAlongs: readonly PlayAlong[];
@@ -59,7 +61,7 @@ export function packFiles(order: PackOrder): PackFile[] {
 
 /** Bytes that a file takes: to the byte for sounds, by experience for the rest. */
 export function bytesOf(file: PackFile, order: PackOrder): number {
-  const score = order.scores[file.key];
+  const score = (file.kind === 'wav' ? order.sounding : order.scores)[file.key];
   if (score === undefined) return 0;
   if (file.kind === 'sheet') return 60_000 + score.bars.length * 1500;
   if (file.kind !== 'wav') return 10_000 + score.bars.length * (file.kind === 'midi' ? 300 : 6000);

@@ -29,8 +29,8 @@ export interface OpenFile {
 /** What take-along asks of the device. */
 export interface TakeAlongPorts {
   readonly make: MakeFiles;
-  /** Asks the person where to put a file; call it inside a gesture. Null when they thought better of it. */
-  readonly openFile: (name: string, type: string) => Promise<OpenFile | null>;
+  /** Opens a file for writing. A large one is asked a place for, inside a gesture; null when the person thought better of it. */
+  readonly openFile: (name: string, type: string, large: boolean) => Promise<OpenFile | null>;
   /** The recordings decoded to `rate`; rejects with a reason in words. */
   readonly sounds: (rate: WavRate) => Promise<SoundSet>;
   /** The font files of the sheet. */

@@ -17,8 +17,10 @@ const DATE = new Date(2026, 10, 25, 12);
 function order(more: Partial<PackOrder> = {}): PackOrder {
   const read = readChart(CHART);
   if (!read.ok) throw new Error('the chart of the test has a fault');
+  const scores = [0, 3].map((transpose) => arrange(read.value, { transpose }));
   return {
-    scores: [0, 3].map((transpose) => arrange(read.value, { transpose })),
+    scores,
+    sounding: scores,
     tempi: [halfNotesPerMinute(92)],
     kinds: PACK_KINDS,
     playAlongs: PLAY_ALONGS,

@@ -1,0 +1,73 @@
+import { Suspense } from 'react';
+import { createRoot } from 'react-dom/client';
+import { createStore } from 'zustand/vanilla';
+import type { PageDrawing } from '../../layout/sheet/page-drawing';
+import { PAPERS } from '../../layout/sheet/paper';
+import type { Desk } from '../../state/desk';
+import type { DrawSheet } from '../../state/take-along/ports';
+import { DeskContext } from '../app/desk-context';
+import { SheetPlace } from '../app/SheetPlace';
+import { readPage } from './read-page';
+
+/*
+ * Draws the sheet of any score as it prints: the Sheet place itself is rendered where nobody sees it, on a desk that holds this score,
+ * and read when every system stands. So a file can show nothing that the print does not.
+ */
+
+/** How long a sheet may take to stand. */
+const PATIENCE_MS = 30_000;
+const LOOK_MS = 30;
+const PAGES = '[data-sheet-page], .sheet-page';
+
+/** Draws sheets with the settings of `desk`. */
+export function drawSheetsOf(desk: Desk): DrawSheet {
+  return async (score, other) => {
+    const state = desk.desk.getState();
+    if (!state.music) throw new Error('there is no music on the desk');
+    const shown = createStore(() => ({ ...state, music: state.music && { ...state.music, score, whole: score } }));
+    const ground = document.createElement('div');
+    // Laid out in full but out of sight; wider than any paper, so that nothing is scaled down.
+    Object.assign(ground.style, { position: 'fixed', left: '-5000px', top: '0', width: '1400px' });
+    ground.inert = true;
+    ground.setAttribute('aria-hidden', 'true');
+    document.body.append(ground);
+    const root = createRoot(ground);
+    try {
+      root.render(
+        <DeskContext value={{ ...desk, desk: shown, run: () => undefined, otherDirection: () => other }}>
+          <Suspense fallback={null}>
+            <SheetPlace />
+          </Suspense>
+        </DeskContext>,
+      );
+      await standing(ground);
+      const paper = PAPERS[state.preferences.paper];
+      const pages: PageDrawing[] = [];
+      for (const page of ground.querySelectorAll<HTMLElement>(PAGES)) {
+        pages.push(readPage(page, paper.width, paper.height));
+        // The screen stays awake between pages.
+        await pause(0);
+      }
+      return pages;
+    } finally {
+      root.unmount();
+      ground.remove();
+    }
+  };
+}
+
+const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** Waits until every page, block and system below `ground` is drawn. Rejects when the fonts of the music are missing or time runs out. */
+async function standing(ground: HTMLElement): Promise<void> {
+  await document.fonts.ready;
+  for (let waited = 0; waited < PATIENCE_MS; waited += LOOK_MS) {
+    const failed = ground.querySelector('p.system');
+    if (failed !== null) throw new Error(failed.textContent ?? '');
+    const systems = [...ground.querySelectorAll('.system')];
+    const blank = ground.querySelector('.sheet-block:empty') !== null || systems.some((system) => system.querySelector('svg') === null);
+    if (ground.querySelector(PAGES) !== null && systems.length > 0 && !blank) return;
+    await pause(LOOK_MS);
+  }
+  throw new Error('the pages of the sheet did not come to stand in time');
+}
