@@ -45,6 +45,7 @@ async function start(page: Document): Promise<void> {
     storage,
     saver,
     rooms: {
+      takeAlong: once(async () => (await import('./main/take-along')).takeAlongOn(desk)),
       library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
     },
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),

@@ -1,6 +1,8 @@
+import text400Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff?url';
 import text500Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-500-normal.woff?url';
 import text700Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff?url';
 import text800Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-800-normal.woff?url';
+import more400Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff?url';
 import more500Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-500-normal.woff?url';
 import more700Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-700-normal.woff?url';
 import more800Url from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-800-normal.woff?url';
@@ -12,15 +14,18 @@ import { makeInWorker } from '../device/maker';
 import { openFile } from '../device/open-file';
 import type { Desk } from '../state/desk';
 import { createTakeAlong, type TakeAlong } from '../state/take-along/take-along';
+import { drawSheetsOf } from '../ui/take-along/draw-sheet';
 
 /** The fonts of the sheet as files that can be read glyph by glyph, by the names that the pages use. All under the SIL Open Font Licence. */
 const FONTS: Readonly<Record<string, string>> = {
   music: bravuraUrl,
   serif: academicoUrl,
   'serif bold': academicoBoldUrl,
+  'text 400': text400Url,
   'text 500': text500Url,
   'text 700': text700Url,
   'text 800': text800Url,
+  'text 400 more': more400Url,
   'text 500 more': more500Url,
   'text 700 more': more700Url,
   'text 800 more': more800Url,
@@ -32,6 +37,7 @@ export function takeAlongOn(desk: Desk): TakeAlong {
   let fonts: Promise<{ name: string; bytes: ArrayBuffer }[]> | null = null;
   return createTakeAlong(desk.desk, {
     make: makeInWorker,
+    draw: drawSheetsOf(desk),
     openFile,
     now: Date.now,
     sounds: (rate) => {

@@ -1,6 +1,8 @@
 import type { Library } from './library/library';
+import type { TakeAlong } from './take-along/take-along';
 
 /** Parts of the state that the first screen does without: each is fetched and made once, when it is first asked for. */
 export interface Rooms {
   readonly library: () => Promise<Library>;
+  readonly takeAlong: () => Promise<TakeAlong>;
 }

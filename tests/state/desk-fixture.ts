@@ -204,6 +204,7 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
     now,
     newId,
     rooms: {
+      takeAlong: () => Promise.reject(new Error('this bench has no take-along')),
       library: () => {
         library ??= createLibrary({
           desk,

@@ -7,6 +7,10 @@ import type { Feel } from '../../performance/feel';
 export const FILE_KINDS = ['sheet', 'midi', 'musicxml', 'mxl', 'wav', 'pack'] as const;
 export type FileKind = (typeof FILE_KINDS)[number];
 
+/** Kinds of file in a pack, and who plays in a play-along, in the order they are offered. */
+export const PACK_FILE_KINDS: readonly PackKind[] = PACK_KINDS;
+export const PLAY_ALONG_KINDS: readonly PlayAlong[] = PLAY_ALONGS;
+
 /** Which of the two tempi of the desk. */
 export const WHICH_TEMPO = ['now', 'goal'] as const;
 export type WhichTempo = (typeof WHICH_TEMPO)[number];

@@ -29,6 +29,7 @@ export interface OpenFile {
 /** What take-along asks of the device. */
 export interface TakeAlongPorts {
   readonly make: MakeFiles;
+  readonly draw: DrawSheet;
   /** Opens a file for writing. A large one is asked a place for, inside a gesture; null when the person thought better of it. */
   readonly openFile: (name: string, type: string, large: boolean) => Promise<OpenFile | null>;
   /** The recordings decoded to `rate`; rejects with a reason in words. */

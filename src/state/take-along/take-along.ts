@@ -10,7 +10,7 @@ import type { Key } from '../../music/chart/chart';
 import type { DeskState } from '../desk-state';
 import { type Choices, FIRST_CHOICES, type FileKind, PACK_STEPS } from './choices';
 import { keyAbove, orderFor, scoreOf } from './orders';
-import type { DrawSheet, OpenFile, TakeAlongPorts } from './ports';
+import type { OpenFile, TakeAlongPorts } from './ports';
 
 /** What take-along is doing, or how the last file went. */
 export type Work =
@@ -36,7 +36,7 @@ export interface TakeAlong {
   /** How many files a pack would hold and how large it would be; null when nothing is chosen. */
   readonly estimate: () => { readonly files: number; readonly bytes: number } | null;
   /** Makes and saves a file; call it inside a gesture. Does nothing while another is being made. */
-  readonly save: (kind: FileKind, draw: DrawSheet) => Promise<void>;
+  readonly save: (kind: FileKind) => Promise<void>;
   /** Gives up what is being made; nothing of it remains. */
   readonly cancel: () => void;
 }
@@ -61,7 +61,7 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
   const today = (): string => new Date(ports.now()).toISOString().slice(0, 10);
   const order = (kind: FileKind): PackOrder | null => orderFor(desk.getState(), kind, store.getState().choices, today());
 
-  const save = async (what: FileKind, draw: DrawSheet): Promise<void> => {
+  const save = async (what: FileKind): Promise<void> => {
     const asked = store.getState().work.kind === 'working' ? null : order(what);
     if (asked === null) return;
     const stopping = new AbortController();
@@ -86,7 +86,7 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
       const pages = (key: number) => {
         const score = asked.scores[key];
         if (score === undefined) throw new Error(`no key ${key}`);
-        return draw(score, scoreOf(music, steps[key] ?? 0, true, true));
+        return ports.draw(score, scoreOf(music, steps[key] ?? 0, true, true));
       };
       const job = { kind: what === 'pack' ? ('pack' as const) : ('file' as const), order: asked, sounds, fonts, madeAt: ports.now() };
       const pieces = ports.make(

@@ -1,5 +1,6 @@
 import { PAPER_NAMES, type PaperName } from '../../layout/sheet/paper';
 import { SHEET_WORDS } from '../../words/sheet';
+import { TakeAlongButton } from '../take-along/TakeAlongButton';
 
 /** What stands above the sheet and is not printed: print, MIDI file, choice of paper. */
 export interface SheetToolsProps {
@@ -20,6 +21,7 @@ export function SheetTools({ paper, ready, onPaper, onPrint, onMidi }: SheetTool
       <button type="button" onClick={onMidi}>
         {SHEET_WORDS.midi}
       </button>
+      <TakeAlongButton />
       <fieldset>
         <legend>{SHEET_WORDS.paper}</legend>
         {PAPER_NAMES.map((name) => (

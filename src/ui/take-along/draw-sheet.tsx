@@ -44,6 +44,8 @@ export function drawSheetsOf(desk: Desk): DrawSheet {
       const paper = PAPERS[state.preferences.paper];
       const pages: PageDrawing[] = [];
       for (const page of ground.querySelectorAll<HTMLElement>(PAGES)) {
+        // The edge of the paper is the screen's; in print the page has none.
+        page.style.border = '0';
         pages.push(readPage(page, paper.width, paper.height));
         // The screen stays awake between pages.
         await pause(0);

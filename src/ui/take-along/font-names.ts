@@ -4,12 +4,12 @@
  */
 
 /** Weights of the text family that lie ready. */
-const TEXT_WEIGHTS = [500, 700, 800] as const;
+const TEXT_WEIGHTS = [400, 500, 700, 800] as const;
 
 /** Names of the fonts for a computed family list and weight, best first; the text family always comes last, for what others lack. */
 export function fontNames(families: string, weight: string): string[] {
   const heavy = Number(weight) || 400;
-  const nearest = TEXT_WEIGHTS.reduce((best, known) => (Math.abs(known - heavy) <= Math.abs(best - heavy) ? known : best), 500);
+  const nearest = TEXT_WEIGHTS.reduce<number>((best, known) => (Math.abs(known - heavy) <= Math.abs(best - heavy) ? known : best), 400);
   const text = [`text ${nearest}`, `text ${nearest} more`];
   const named = families.split(',').flatMap((family) => {
     const name = family.trim().replace(/^["']|["']$/g, '');
