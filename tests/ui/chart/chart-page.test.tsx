@@ -149,7 +149,7 @@ describe('The Chart place', () => {
     const { user, state } = await show(<ChartPage />);
     const text = GOOD.replace('[A]', '; ours\n[A]');
     type(text);
-    await user.click(await screen.findByRole('button', { name: 'A half step higher' }));
+    await user.click(await screen.findByRole('button', { name: '+½, a half step higher' }));
     expect(state().text).toContain('key: Eb');
     expect(state().text).toContain('; ours\n[A]\n| Fm7 | Bb7 | Eb6 | C7 |');
     await user.click(await screen.findByRole('button', { name: 'Undo' }));
