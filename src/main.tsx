@@ -9,8 +9,9 @@ import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
 import { perform } from './performance/perform';
 import { createDesk, type Desk } from './state/desk';
-import type { FileSaver } from './state/ports';
+import type { FileSaver, Player } from './state/ports';
 import { AppFrame } from './ui/app/AppFrame';
+import { ListeningContext } from './ui/listening/listening-context';
 import { assert } from './vocabulary';
 
 /** Fetched once the page stands; the first screen does without it. */
@@ -34,6 +35,7 @@ const randomId = (): string =>
 
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
+  let player: Player | null = null;
   const storage = createStorage(browserStorageParts());
   const saver: FileSaver = {
     save: async (...file) => (await import('./device/file-saver')).createFileSaver(page).save(...file),
@@ -53,7 +55,8 @@ async function start(page: Document): Promise<void> {
       const { createPlayer } = await import('./audio/player').catch(() => {
         throw new Error('the part of the page that plays could not be fetched');
       });
-      return createPlayer();
+      player = createPlayer();
+      return player;
     },
     everyFrame,
     timer: {
@@ -67,12 +70,35 @@ async function start(page: Document): Promise<void> {
   });
 
   const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
+  const listening = once(async () => {
+    const [{ createListening }, { judgeTake }, { createInputs }, { CLAP_WORKLET }] = await Promise.all([
+      import('./state/listening/listening'),
+      import('./state/listening/judge'),
+      import('./input/inputs'),
+      import('./device/worklets/address'),
+    ]);
+    return createListening({
+      desk,
+      player: () => player,
+      ...createInputs(window, CLAP_WORKLET),
+      storage,
+      judge: judgeTake,
+      now: Date.now,
+      every: (ms, action) => {
+        const timer = setInterval(action, ms);
+        return () => clearInterval(timer);
+      },
+      hidden: () => page.hidden,
+    });
+  });
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   await desk.restore();
   createRoot(root).render(
     <StrictMode>
-      <AppFrame desk={desk} habits={habits} />
+      <ListeningContext value={listening}>
+        <AppFrame desk={desk} habits={habits} />
+      </ListeningContext>
     </StrictMode>,
   );
 

@@ -3,7 +3,7 @@ import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
 import { BANNERS } from '../../words/banners';
 import { SCREEN } from '../../words/screen';
-import type { SelectedCell } from '../practise/board-props';
+import type { PanelOver, SelectedCell } from '../practise/board-props';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
 import { useHabit, useHabitsRoom } from './habits-context';
@@ -12,6 +12,8 @@ import { Shield } from './Shield';
 import { useMediaQuery } from './use-media-query';
 import { useWhy } from './use-why';
 
+const PlayAlong = lazy(() => import('../listening/PlayAlong').then((module) => ({ default: module.PlayAlong })));
+const PlayAlongButton = lazy(() => import('../listening/PlayAlongButton').then((module) => ({ default: module.PlayAlongButton })));
 const StrokeEditing = lazy(() => import('./StrokeEditing').then((module) => ({ default: module.StrokeEditing })));
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
 
@@ -28,6 +30,9 @@ export function PractisePage() {
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const startBar = usePlaying((state) => state.startBar);
   const [place, setPlace] = useState<SelectedCell | null>(null);
+  const [along, setAlong] = useState(false);
+  const [over, setOver] = useState<PanelOver | null>(null);
+  const putOver = useCallback((next: PanelOver | null) => setOver(() => next), []);
   const vamp = usePlaying((state) => state.vamp);
   // Rows for the percussion only where the whole next card still fits under them.
   const tall = useMediaQuery('(min-height: 1000px)');
@@ -68,6 +73,7 @@ export function PractisePage() {
   }
   return (
     <Shield>
+      <Suspense fallback={null}>{along && <PlayAlong onOver={putOver} onClose={() => setAlong(false)} />}</Suspense>
       <PractiseBoard
         score={music.score}
         whole={music.whole}
@@ -88,11 +94,13 @@ export function PractisePage() {
         onLoop={loopBars}
         onSelect={setPlace}
         onEmptyCell={ignore}
+        over={over}
         {...(view === 'staff' ? { staff } : {})}
       >
         <div className="tune">
           <h1>{music.score.title}</h1>
           <QuickLine />
+          <Suspense fallback={null}>{!along && <PlayAlongButton onOpen={() => setAlong(true)} />}</Suspense>
         </div>
       </PractiseBoard>
       <Suspense fallback={null}>{place && editing && <StrokeEditing place={place} onClose={() => setPlace(null)} />}</Suspense>

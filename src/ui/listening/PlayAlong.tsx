@@ -1,0 +1,100 @@
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import type { Listening } from '../../state/listening/listening';
+import type { SourceName } from '../../state/listening/ports';
+import { LISTENING } from '../../words/listening';
+import { usePlaying } from '../app/desk-context';
+import type { PanelOver } from '../practise/board-props';
+import { BandChoice } from './BandChoice';
+import { DeviceLine } from './DeviceLine';
+import { DeviceMore } from './DeviceMore';
+import { Lamp } from './Lamp';
+import { useHeard, useListening } from './listening-context';
+import { PlayedPartChoice } from './PlayedPartChoice';
+import { ReportSheet } from './ReportSheet';
+import { SelfRating } from './SelfRating';
+import { SourceChooser } from './SourceChooser';
+import { verdictsOver } from './Verdicts';
+import './listening.css';
+
+/** What Play along is given. */
+export interface PlayAlongProps {
+  /** Puts marks over the panels of the cards, or takes them away. */
+  readonly onOver: (over: PanelOver | null) => void;
+  readonly onClose: () => void;
+}
+
+/** Play along: a row over the board that says what is listened to and how it goes, and the report above the transport. */
+export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
+  const listening = useListening();
+  const row = useRef<HTMLElement>(null);
+  // The board below measures its room when the window changes: this row takes some of it.
+  useLayoutEffect(() => {
+    const tell = (): void => void window.dispatchEvent(new Event('resize'));
+    const observer = typeof ResizeObserver === 'function' && row.current ? new ResizeObserver(tell) : null;
+    if (row.current) observer?.observe(row.current);
+    return () => {
+      observer?.disconnect();
+      requestAnimationFrame(tell);
+    };
+  }, []);
+  useEffect(
+    () => () => {
+      listening?.leave();
+      onOver(null);
+    },
+    [listening, onOver],
+  );
+  return (
+    <section className="play-along" ref={row} aria-label={LISTENING.title}>
+      {listening ? <Round listening={listening} onOver={onOver} onClose={onClose} /> : <h2>{LISTENING.title}</h2>}
+    </section>
+  );
+}
+
+function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly listening: Listening }) {
+  const source = useHeard(listening, (state) => state.source);
+  const report = useHeard(listening, (state) => state.report);
+  const replaying = useHeard(listening, (state) => state.replaying);
+  const stopped = usePlaying((state) => state.transport.kind === 'stopped');
+  const [rates, setRates] = useState(false);
+  const [shown, setShown] = useState(false);
+  // Stop opens the report of what was just played; while it plays the music has the page.
+  useEffect(() => setShown(stopped && !replaying && report !== null), [stopped, replaying, report]);
+  useEffect(() => onOver(report && verdictsOver(report)), [report, onOver]);
+  const choose = (name: SourceName | 'none'): void => {
+    setRates(name === 'none');
+    if (name === 'none') listening.close();
+    else listening.choose(name);
+  };
+  if (source === null && !rates) return <SourceChooser onChoose={choose} onClose={onClose} />;
+  return (
+    <>
+      {source === null ? (
+        <SelfRating listening={listening} />
+      ) : (
+        <>
+          <Lamp listening={listening} source={source} />
+          <DeviceLine listening={listening} source={source} />
+          <PlayedPartChoice listening={listening} />
+        </>
+      )}
+      {report && (
+        <button type="button" className="key" aria-expanded={shown} onClick={() => setShown(!shown)}>
+          {shown ? LISTENING.hideReport : LISTENING.showReport}
+        </button>
+      )}
+      <BandChoice listening={listening} />
+      {source === null ? (
+        <button type="button" className="key" onClick={() => setRates(false)}>
+          {LISTENING.other}
+        </button>
+      ) : (
+        <DeviceMore listening={listening} source={source} />
+      )}
+      <button type="button" className="key" onClick={onClose}>
+        {LISTENING.close}
+      </button>
+      {report && shown && <ReportSheet listening={listening} report={report} onClose={() => setShown(false)} />}
+    </>
+  );
+}
