@@ -71,7 +71,7 @@ async function start(page: Document): Promise<void> {
 
   const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
   const listening = once(async () => {
-    const [{ createListening }, { judgeTake }, { createInputs }, { CLAP_WORKLET }] = await Promise.all([
+    const [{ createListening }, { judgeStretch }, { createInputs }, { CLAP_WORKLET }] = await Promise.all([
       import('./state/listening/listening'),
       import('./state/listening/judge'),
       import('./input/inputs'),
@@ -82,7 +82,7 @@ async function start(page: Document): Promise<void> {
       player: () => player,
       ...createInputs(window, CLAP_WORKLET),
       storage,
-      judge: judgeTake,
+      judge: judgeStretch,
       now: Date.now,
       every: (ms, action) => {
         const timer = setInterval(action, ms);

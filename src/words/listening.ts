@@ -86,7 +86,6 @@ export const LISTENING = {
   share: (right: number, asked: number): string => `${right} of ${asked} strokes right.`,
   clean: 'Clean.',
   inTime: 'In time.',
-  nothing: 'Nothing to mend here. Go on: faster, or the other direction.',
   noTiming: {
     coarse: 'This device tells its times only roughly, so early and late are not judged.',
     off: 'The sound goes out late or unevenly, as wireless headphones do: notes are judged, timing is not. A cable helps.',
@@ -99,9 +98,8 @@ export const LISTENING = {
   replay: 'Hear your take with the clave',
   otherSide: 'Hear it on the other side',
   otherSideHint: 'Your own playing, moved by one bar: what crossed sounds like in your hands. The clave strokes that meet it are lit.',
-  metClave: (met: number, of: number): string => `${met} of ${of} clave strokes meet a stroke of yours`,
-  replaying: 'This is your take. Stop ends it.',
-  otherSidePlaying: 'This is your take, crossed. Stop ends it.',
+  metClave: (met: number, of: number): string => `${met} of ${of} clave strokes meet a stroke of yours.`,
+  replaying: { 'as played': 'This is your take; Stop ends it.', other: 'This is your take, crossed; Stop ends it.' },
   /** The picture. */
   picture: 'Where your strokes fell, step by step',
   pictureHint: 'A dot is the middle, its bar the spread. Up is early, down is late.',

@@ -73,8 +73,13 @@ export type CalibrationRun =
   | { readonly kind: 'clicking' }
   | { readonly kind: 'failed'; readonly why: 'too few' | 'too uneven' };
 
-/** What sounds instead of the band: the last take, by itself with the clave or with the band, or moved to the other side. */
-export type Replaying = 'take' | 'other side' | null;
+/** The last take, sounding instead of the band as it was played or on the other side of the clave, and the clave strokes it meets. */
+export interface Replaying {
+  readonly side: 'as played' | 'other';
+  /** Score ticks of clave strokes that meet a stroke of the player's. */
+  readonly met: readonly number[];
+  readonly claveStrokes: number;
+}
 
 /** What the Play-along panel shows. Changes when something happens, never from frame to frame. */
 export interface ListeningState {
@@ -99,7 +104,7 @@ export interface ListeningState {
   readonly tally: Tally | null;
   /** Stretches in a row in which nothing was heard. */
   readonly silent: number;
-  readonly replaying: Replaying;
+  readonly replaying: Replaying | null;
   /** Ratings by the player's own ear for the loop in force. */
   readonly ratings: readonly SelfRating[];
 }

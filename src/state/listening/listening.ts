@@ -4,7 +4,6 @@ import { toInput } from '../../performance/clock-map';
 import type { Performance } from '../../performance/performance';
 import type { Assessment, LoopBars } from '../../practice/finding';
 import type { Matched } from '../../practice/labelled';
-import type { Take } from '../../practice/take';
 import { type InputMillis, inputMillis } from '../../vocabulary';
 import type { Desk } from '../desk';
 import { barAt } from '../loop';
@@ -24,7 +23,7 @@ import {
 } from './listening-state';
 import { createOutputWatch } from './output-trust';
 import type { InputDevice, NoteSink, NoteSource, Played, SourceName } from './ports';
-import { type ReplayWith, replayOf } from './replay';
+import { claveMet, type ReplayWith, replayOf } from './replay';
 import { createTakes, type Recorded, type TakeTerms } from './takes';
 
 /** What listening asks of the world. */
@@ -36,7 +35,7 @@ export interface ListeningPorts {
   readonly keys: { setMode(mode: 'notes' | 'rhythm'): void; setOctave(octaves: number): void };
   readonly sink: NoteSink;
   readonly storage: Storage;
-  readonly judge: (take: Take) => { readonly matched: Matched; readonly assessment: Assessment };
+  readonly judge: (recorded: Recorded) => { readonly matched: Matched; readonly assessment: Assessment };
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Calls back every `ms` until the returned function is called, hidden or not. */
@@ -136,12 +135,13 @@ export function createListening(ports: ListeningPorts): Listening {
     if (played.kind === 'note on' && state().soundsNotes) ports.player()?.sound([played.midi], played.velocity);
   };
 
-  const judged = ({ take, stretch, interrupted, heard }: Recorded): void => {
+  const judged = (recorded: Recorded): void => {
+    const { take, stretch, interrupted, heard } = recorded;
     if (heard === 0) {
       set({ silent: state().silent + 1 });
       return;
     }
-    const { matched, assessment } = ports.judge(take);
+    const { matched, assessment } = ports.judge(recorded);
     reports += 1;
     const { pass, wholePass } = stretch;
     const report: PassReport = { id: reports, take, matched, assessment, pass, wholePass, interrupted };
@@ -320,8 +320,10 @@ export function createListening(ports: ListeningPorts): Listening {
       if (!report) return;
       const bar = report.take.music.performance.bars[0]?.ticks ?? 1920;
       desk.run({ kind: 'stop' });
-      set({ replaying: shiftBars ? 'other side' : 'take' });
-      playAside(replayOf(report.take, withWhat, shiftBars * bar));
+      const music = replayOf(report.take, withWhat, shiftBars * bar);
+      const claveStrokes = music.events.filter(({ part }) => part === 'clave').length;
+      set({ replaying: { side: shiftBars ? 'other' : 'as played', met: claveMet(music), claveStrokes } });
+      playAside(music);
     },
     rate(rating) {
       set({ ratings: [...state().ratings, rating].slice(-MOST_RATINGS) });

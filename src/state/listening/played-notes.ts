@@ -6,9 +6,8 @@ export interface PlayedNotes {
   hear(played: Played): void;
   notes(): readonly PlayedNote[];
   onsets(): readonly PlayedOnset[];
-  /** How many of the events since `from` carry a time that is only roughly known. */
-  coarseSince(from: InputMillis): number;
-  countSince(from: InputMillis): number;
+  /** Events in [from, to), and how many of them carry a time that is only roughly known. */
+  count(from: InputMillis, to: InputMillis): { readonly heard: number; readonly coarse: number };
   forgetBefore(at: InputMillis): void;
 }
 
@@ -28,7 +27,6 @@ export function createPlayedNotes(): PlayedNotes {
   let notes: Note[] = [];
   let onsets: (PlayedOnset & { readonly coarse: boolean })[] = [];
   const held = new Map<number, Note>();
-  const since = (from: InputMillis) => [...notes, ...onsets].filter(({ at }) => at >= from);
   return {
     hear(played) {
       switch (played.kind) {
@@ -57,8 +55,10 @@ export function createPlayedNotes(): PlayedNotes {
     },
     notes: () => notes,
     onsets: () => onsets,
-    coarseSince: (from) => since(from).filter(({ coarse }) => coarse).length,
-    countSince: (from) => since(from).length,
+    count(from, to) {
+      const inside = [...notes, ...onsets].filter(({ at }) => at >= from && at < to);
+      return { heard: inside.length, coarse: inside.filter(({ coarse }) => coarse).length };
+    },
     forgetBefore(before) {
       notes = notes.filter(({ at, until }) => at >= before || until === null);
       onsets = onsets.filter(({ at }) => at >= before);

@@ -1,5 +1,5 @@
 import type { Score } from '../../music/score';
-import { toInput } from '../../performance/clock-map';
+import { type ClockMap, toInput } from '../../performance/clock-map';
 import type { PartName, Performance } from '../../performance/performance';
 import { notesInSong, onsetsInSong, type Take, type TakenNote, type TimingTrust } from '../../practice/take';
 import { type InputMillis, inputMillis, TICKS_PER_STEP } from '../../vocabulary';
@@ -30,6 +30,8 @@ export type Interruption = 'clock jumped' | 'page was away';
 /** A stretch that is over. */
 export interface Recorded {
   readonly take: Take;
+  /** The same with the passes before it, up to four clave cycles: what one pass is too short to tell. `take` itself where there is nothing before. */
+  readonly wide: Take;
   readonly stretch: Stretch;
   readonly interrupted: Interruption | null;
   /** Notes and claps heard during the stretch. */
@@ -52,10 +54,14 @@ export interface Takes {
 const SETTLE_SECONDS = 0.3;
 /** A share of stamps above which the whole stretch counts as coarse. */
 const COARSE_SHARE = 0.1;
-/** Notes older than this before a stretch are no longer wanted. */
-const KEPT_BEFORE_MS = 3000;
-/** A stroke may come this much before the stretch that it belongs to. */
-const EARLY_MS = 250;
+/** Clave cycles that are looked at together. */
+const WIDE_CYCLES = 4;
+/** Notes this long before and after what is judged are handed on with it. */
+const MARGIN_MS = 1000;
+/** Notes older than this are no longer wanted: longer than four clave cycles at the slowest tempo. */
+const KEPT_MS = 60_000;
+/** A stretch cut off by Stop is worth a report of its own from this many bars on, or when there is no other. */
+const WORTH_BARS = 4;
 const BAR_OF_STEPS = 8;
 
 /** Nothing taken yet. */
@@ -68,45 +74,62 @@ export function createTakes(): Takes {
   let interrupted: Interruption | null = null;
   /** True until music is met that was already going when listening began. */
   let fromTheStart = true;
-
-  const take = (stretch: Stretch, from: InputMillis, terms: TakeTerms, account: Sounded): Recorded => {
-    const map = clocks.map();
-    const heard = played.countSince(from);
-    const coarse = heard > 0 && played.coarseSince(from) / heard > COARSE_SHARE;
-    const clock = map && { clocks: map, songZero: account.songZero, latencyMs: terms.latencyMs };
-    const notes: readonly TakenNote[] = clock
-      ? [
-          ...(terms.pitched
-            ? notesInSong(played.notes(), clock)
-            : notesInSong(played.notes(), clock).map((note) => ({ ...note, midi: null }))),
-          ...(terms.pitched ? [] : onsetsInSong(played.onsets(), clock)),
-        ].sort((a, b) => a.at - b.at)
-      : [];
-    const { performance, startTick, early = 0, fromPlay } = stretch.span;
-    const timing = terms.trust === 'off' ? 'off' : coarse || interrupted !== null ? 'coarse' : terms.trust;
-    const recorded: Recorded = {
-      take: {
-        music: { performance, startTick, early, fromPlay },
-        score: terms.scoreOf(performance),
-        tempo: account.tempo,
-        fromPlayTick: stretch.fromPlayTick,
-        toPlayTick: stretch.toPlayTick,
-        parts: terms.parts,
-        notes,
-        pitched: terms.pitched,
-        timing,
-      },
-      stretch,
-      interrupted,
-      heard,
-    };
-    interrupted = null;
-    return recorded;
-  };
+  /** Play tick from which on everything was played and judged without a break, and how much was judged. */
+  let unbrokenFrom = 0;
+  let judgedStretches = 0;
 
   const inputMoment = (account: Sounded, playTick: number): InputMillis | null => {
     const map = clocks.map();
     return map && toInput(map, momentOf(account, playTick));
+  };
+
+  const notesBetween = (account: Sounded, map: ClockMap, from: number, to: number, terms: TakeTerms): readonly TakenNote[] => {
+    const clock = { clocks: map, songZero: account.songZero, latencyMs: terms.latencyMs };
+    const [first, last] = [toInput(map, momentOf(account, from)) - MARGIN_MS, toInput(map, momentOf(account, to)) + MARGIN_MS];
+    const inside = <Event extends { readonly at: InputMillis }>(events: readonly Event[]) =>
+      events.filter(({ at }) => at >= first && at <= last);
+    const notes = notesInSong(inside(played.notes()), clock);
+    if (terms.pitched) return notes;
+    return [...notes.map((note) => ({ ...note, midi: null })), ...onsetsInSong(inside(played.onsets()), clock)].sort((a, b) => a.at - b.at);
+  };
+
+  const take = (stretch: Stretch, terms: TakeTerms, account: Sounded): Recorded => {
+    const map = clocks.map();
+    // A stroke a little before the stretch belongs to it, one a little before its end to the next.
+    const half = TICKS_PER_STEP / 2;
+    const from = inputMoment(account, stretch.fromPlayTick - half) ?? inputMillis(0);
+    const to = inputMoment(account, stretch.toPlayTick - half) ?? from;
+    const { heard, coarse } = played.count(from, to);
+    const rough = heard > 0 && coarse / heard > COARSE_SHARE;
+    const { performance, startTick, early = 0, fromPlay } = stretch.span;
+    const timing = terms.trust === 'off' ? 'off' : rough || interrupted !== null ? 'coarse' : terms.trust;
+    if (heard === 0 || interrupted !== null) unbrokenFrom = stretch.toPlayTick;
+    const passTicks = performance.toTick - performance.fromTick;
+    const passes = Math.max(0, Math.floor((WIDE_CYCLES * performance.clave.cycleSteps * TICKS_PER_STEP) / passTicks) - 1);
+    const earliest = Math.max(unbrokenFrom, fromPlay, stretch.toPlayTick - (passes + 1) * passTicks);
+    const wideFrom = stretch.wholePass ? Math.min(stretch.fromPlayTick, earliest) : stretch.fromPlayTick;
+    const takeFrom = (fromPlayTick: number): Take => ({
+      music: { performance, startTick, early, fromPlay },
+      score: terms.scoreOf(performance),
+      tempo: account.tempo,
+      fromPlayTick,
+      toPlayTick: stretch.toPlayTick,
+      parts: terms.parts,
+      notes: map ? notesBetween(account, map, fromPlayTick, stretch.toPlayTick, terms) : [],
+      pitched: terms.pitched,
+      timing,
+    });
+    const last = takeFrom(stretch.fromPlayTick);
+    const recorded = {
+      take: last,
+      wide: wideFrom < stretch.fromPlayTick ? takeFrom(wideFrom) : last,
+      stretch,
+      interrupted,
+      heard,
+    };
+    judgedStretches += 1;
+    interrupted = null;
+    return recorded;
   };
 
   /** The first clave cycle that starts after `playTick`. */
@@ -127,16 +150,10 @@ export function createTakes(): Takes {
     const stretch = stretchFrom(account, judgedTo);
     const map = clocks.map();
     if (!stretch || !map) return null;
-    const from = inputMoment(account, stretch.fromPlayTick) ?? inputMillis(0);
     const bar = BAR_OF_STEPS * TICKS_PER_STEP;
     const end = Math.floor((Math.min(heardTick, stretch.toPlayTick) - stretch.fromPlayTick) / bar) * bar + stretch.fromPlayTick;
-    if (end <= stretch.fromPlayTick) return null;
-    const recorded = take(
-      { ...stretch, toPlayTick: end, wholePass: stretch.wholePass && end === stretch.toPlayTick },
-      from,
-      terms,
-      account,
-    );
+    if (end <= stretch.fromPlayTick || (judgedStretches > 0 && end - stretch.fromPlayTick < WORTH_BARS * bar)) return null;
+    const recorded = take({ ...stretch, toPlayTick: end, wholePass: stretch.wholePass && end === stretch.toPlayTick }, terms, account);
     return recorded.heard > 0 ? recorded : null;
   };
 
@@ -166,7 +183,9 @@ export function createTakes(): Takes {
       heardTick = playTickAt(sounded, clock.pair.audio);
       if (fresh) {
         interrupted = null;
+        judgedStretches = 0;
         judgedTo = fromTheStart ? 0 : nextCycle(sounded, heardTick);
+        unbrokenFrom = judgedTo;
         fromTheStart = true;
       }
       if (judgedTo === null) return [];
@@ -175,11 +194,10 @@ export function createTakes(): Takes {
         const stretch = stretchFrom(sounded, judgedTo);
         // The end of a span is known only when the next has been handed over.
         if (!stretch || clock.pair.audio < momentOf(sounded, stretch.toPlayTick) + SETTLE_SECONDS) break;
-        const from = inputMoment(sounded, stretch.fromPlayTick) ?? inputMillis(0);
-        over.push(take(stretch, inputMillis(from - EARLY_MS), terms, sounded));
+        over.push(take(stretch, terms, sounded));
         judgedTo = stretch.toPlayTick;
         const end = inputMoment(sounded, stretch.toPlayTick);
-        if (end !== null) played.forgetBefore(inputMillis(end - KEPT_BEFORE_MS));
+        if (end !== null) played.forgetBefore(inputMillis(end - KEPT_MS));
       }
       return over;
     },

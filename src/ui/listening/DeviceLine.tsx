@@ -47,7 +47,11 @@ function deviceSentence({ device }: ListeningState, source: SourceName): string 
   }
 }
 
-function progress({ tally, silent, calibrating }: ListeningState, stopped: boolean): string {
+function progress({ tally, silent, calibrating, replaying }: ListeningState, stopped: boolean): string {
+  if (replaying) {
+    const { side, met, claveStrokes } = replaying;
+    return `${LISTENING.replaying[side]} ${LISTENING.metClave(met.length, claveStrokes)}`;
+  }
   if (calibrating.kind === 'clicking') return LISTENING.calibrating;
   if (silent > 0 && !stopped) return LISTENING.silent;
   if (tally) return LISTENING.tally(tally.passes, tally.clean, tally.cleanInARow);

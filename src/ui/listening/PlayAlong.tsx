@@ -9,6 +9,7 @@ import { DeviceLine } from './DeviceLine';
 import { DeviceMore } from './DeviceMore';
 import { Lamp } from './Lamp';
 import { useHeard, useListening } from './listening-context';
+import { metOver } from './Met';
 import { PlayedPartChoice } from './PlayedPartChoice';
 import { ReportSheet } from './ReportSheet';
 import { SelfRating } from './SelfRating';
@@ -26,6 +27,7 @@ export interface PlayAlongProps {
 /** Play along: a row over the board that says what is listened to and how it goes, and the report above the transport. */
 export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
   const listening = useListening();
+  const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const row = useRef<HTMLElement>(null);
   // The board below measures its room when the window changes: this row takes some of it.
   useLayoutEffect(() => {
@@ -45,7 +47,7 @@ export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
     [listening, onOver],
   );
   return (
-    <section className="play-along" ref={row} aria-label={LISTENING.title}>
+    <section className="play-along" ref={row} aria-label={LISTENING.title} data-playing={playing || undefined}>
       {listening ? <Round listening={listening} onOver={onOver} onClose={onClose} /> : <h2>{LISTENING.title}</h2>}
     </section>
   );
@@ -60,7 +62,7 @@ function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly liste
   const [shown, setShown] = useState(false);
   // Stop opens the report of what was just played; while it plays the music has the page.
   useEffect(() => setShown(stopped && !replaying && report !== null), [stopped, replaying, report]);
-  useEffect(() => onOver(report && verdictsOver(report)), [report, onOver]);
+  useEffect(() => onOver(replaying ? metOver(replaying.met) : report && verdictsOver(report)), [report, replaying, onOver]);
   const choose = (name: SourceName | 'none'): void => {
     setRates(name === 'none');
     if (name === 'none') listening.close();

@@ -1,3 +1,4 @@
+import type { FindingFacts } from '../../practice/finding';
 import type { Listening } from '../../state/listening/listening';
 import type { PassReport } from '../../state/listening/listening-state';
 import { barAt } from '../../state/loop';
@@ -19,22 +20,33 @@ export interface ReportSheetProps {
 export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
   const panel = usePanel(onClose);
   const { take, matched, assessment, pass, wholePass } = report;
+  const form = useDesk((state) => state.music?.score.form.bars ?? null);
+  const { bars } = take.music.performance;
+  const barOf = (index: number): number => {
+    const tick = bars[index]?.tick;
+    return form && tick !== undefined ? barAt(form, tick) : index;
+  };
   const asked = matched.strokes.filter(({ label }) => label !== 'extra').length;
   const right = matched.strokes.filter(({ label }) => label === 'right' || label === 'early' || label === 'late').length;
   return (
     <section ref={panel} className="report" aria-label={LISTENING.report} tabIndex={-1}>
       <div className="report-said">
+        <button type="button" className="plain report-hide" onClick={onClose}>
+          {LISTENING.hideReport}
+        </button>
         <h2>
           {LISTENING.pass(pass, wholePass)}
           {': '}
           {assessment.clean ? LISTENING.clean : LISTENING.share(right, asked)} {assessment.timing === 'in time' && LISTENING.inTime}
         </h2>
-        {assessment.findings.length === 0 && <p>{LISTENING.nothing}</p>}
+        {assessment.findings.length === 0 && <p>{FINDINGS.nothing}</p>}
         <ol className="findings">
           {assessment.findings.map((finding) => (
             <li key={`${finding.facts.kind} ${finding.loop.fromBar}`}>
-              <p>{FINDINGS.sentence(finding.facts)}</p>
-              <LoopButton listening={listening} report={report} fromBar={finding.loop.fromBar} toBar={finding.loop.toBar} />
+              <p>{FINDINGS.sentence(inForm(finding.facts, barOf))}</p>
+              <button type="button" className="key" onClick={() => listening.loop(finding.loop)}>
+                {LISTENING.loopIt(barOf(finding.loop.fromBar) + 1, barOf(finding.loop.toBar - 1) + 1)}
+              </button>
             </li>
           ))}
         </ol>
@@ -57,21 +69,7 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
   );
 }
 
-function LoopButton(props: {
-  readonly listening: Listening;
-  readonly report: PassReport;
-  readonly fromBar: number;
-  readonly toBar: number;
-}) {
-  const { listening, report, fromBar, toBar } = props;
-  const form = useDesk((state) => state.music?.score.form.bars ?? null);
-  const { bars } = report.take.music.performance;
-  const first = bars[fromBar];
-  const last = bars[toBar - 1];
-  if (!form || !first || !last) return null;
-  return (
-    <button type="button" className="key" onClick={() => listening.loop({ fromBar, toBar })}>
-      {LISTENING.loopIt(barAt(form, first.tick) + 1, barAt(form, last.tick) + 1)}
-    </button>
-  );
+/** The facts with their bar counted in the form, as it stands on the screen, and not in the loop. */
+function inForm(facts: FindingFacts, barOf: (index: number) => number): FindingFacts {
+  return 'bar' in facts ? { ...facts, bar: barOf(facts.bar) } : facts;
 }

@@ -1,0 +1,161 @@
+/** Playing along in a real browser: a keyboard injected, whole rounds played, what the page says about them, and everything that may go wrong with a device. */
+import { expect, type Page, test } from '@playwright/test';
+import { injectKeyboard } from './fake-keyboard';
+import { type Asked, askedFor, normal, playheadLine, takeOf } from './rounds';
+import { commitsDuring, countCommits, expectClean, witness } from './witness';
+
+/** Half notes a minute: a loop of two bars lasts two seconds. */
+const TEMPO = 120;
+const MS_PER_TICK = 60_000 / (TEMPO * 960);
+const LOOP_MS = 3840 * MS_PER_TICK;
+
+const row = (page: Page) => page.getByRole('region', { name: 'Play along' });
+const report = (page: Page) => page.getByRole('region', { name: 'What happened' });
+
+async function openMidi(page: Page) {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'More' }).click();
+  const field = page.getByRole('textbox', { name: 'half notes' });
+  await field.fill(String(TEMPO));
+  await field.press('Enter');
+  await page.getByRole('button', { name: 'Less', exact: true }).click();
+  await page.getByRole('group', { name: 'Loop' }).getByRole('button', { pressed: false }).click();
+  await page.getByRole('button', { name: 'Play along' }).click();
+  expect(await page.evaluate(() => window.testKeyboard?.asked), 'nothing is asked before a way is chosen').toBe(0);
+  await row(page).getByRole('button', { name: 'MIDI keyboard' }).click();
+}
+
+type Change = Parameters<typeof takeOf>[3];
+
+/** Plays along for `passes` passes, from a pass that has yet to begin, and stops; the report is open then. */
+async function playRound(page: Page, asked: Asked, passes: number, change: Change) {
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect(page.locator('.now-card .panel[data-now]')).toHaveCount(1, { timeout: 20_000 });
+  const { zero } = await playheadLine(page, MS_PER_TICK);
+  const notes = takeOf(asked, MS_PER_TICK, passes, change);
+  await page.evaluate(
+    async ({ take, from, loop, last }) => {
+      const start = from + Math.ceil((performance.now() + 150 - from) / loop) * loop;
+      await window.testKeyboard?.play(take, start);
+      const over = start + last + 700;
+      await new Promise((resolve) => setTimeout(resolve, Math.max(0, over - performance.now())));
+    },
+    { take: notes, from: zero, loop: LOOP_MS, last: passes * LOOP_MS },
+  );
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(report(page)).toBeVisible();
+}
+
+const marks = (page: Page) =>
+  page.locator('.now-card .verdicts').evaluateAll((panels) => ({
+    right: panels.reduce((sum, panel) => sum + panel.querySelectorAll('.verdict-right').length, 0),
+    others: panels.flatMap((panel) => [...panel.querySelectorAll<SVGElement>('.verdict')].map(({ dataset }) => dataset.label ?? '')),
+  }));
+
+test('A good round is clean, is marked stroke by stroke, and can be heard crossed', async ({ page }) => {
+  const seen = witness(page);
+  await countCommits(page);
+  await injectKeyboard(page);
+  await openMidi(page);
+  await expect(row(page)).toContainText('Listening to Quay stage keyboard');
+  const spread = normal(3);
+  await playRound(page, askedFor(), 2, () => ({ offMs: spread() * 6 }));
+  await expect(report(page)).toContainText('Clean');
+  await expect(row(page)).toContainText(/\d of \d passes clean/);
+  const { right, others } = await marks(page);
+  expect(right, 'every stroke of two bars has its mark').toBeGreaterThanOrEqual(9);
+  expect(others).toEqual([]);
+
+  // The take moved to the other side, heard with the band; Stop ends it and brings the report back.
+  await report(page).getByRole('button', { name: 'Hear it on the other side' }).click();
+  await expect(page.getByRole('button', { name: 'Stop', exact: true })).toBeVisible();
+  await expect(row(page)).toContainText('crossed');
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await expect(report(page)).toBeVisible();
+  const handler = await page.evaluate(() => [...(window.testKeyboard?.handlerMs ?? [])].sort((a, b) => a - b));
+  expect(handler.length).toBeGreaterThan(30);
+  expectClean(seen);
+});
+
+test('A round on the other side of the clave is told so once, with a loop', async ({ page }) => {
+  await injectKeyboard(page);
+  await openMidi(page);
+  const asked = askedFor();
+  // The same figure a bar late: what struck the 2-side strikes the 3-side.
+  await playRound(page, asked, 3, () => ({ offMs: 1920 * MS_PER_TICK }));
+  await expect(report(page).getByRole('listitem').first()).toContainText(/side/);
+  await expect(report(page).locator('.findings li')).toHaveCount(1);
+});
+
+test('While notes come in, React commits nothing from frame to frame', async ({ page }) => {
+  await countCommits(page);
+  await injectKeyboard(page);
+  await openMidi(page);
+  await page.getByRole('button', { name: 'More' }).click();
+  await page.getByRole('textbox', { name: 'half notes' }).fill('25');
+  await page.getByRole('textbox', { name: 'half notes' }).press('Enter');
+  await page.getByRole('button', { name: 'Less', exact: true }).click();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect(page.locator('.now-card .panel[data-now]')).toHaveCount(1, { timeout: 20_000 });
+  await page.waitForTimeout(1_000);
+  await page.evaluate(() => {
+    for (let note = 0; note < 30; note += 1) setTimeout(() => window.testKeyboard?.send([0x90, 60 + (note % 12), 80]), note * 90);
+  });
+  const { commits, frames } = await commitsDuring(page, 2_500);
+  expect(frames).toBeGreaterThan(30);
+  expect(commits).toBe(0);
+  await expect(page.locator('.lamp')).toContainText(/[A-G]/);
+});
+
+test('A keyboard that is unplugged in the middle of a take is a sentence, and comes back by itself', async ({ page }) => {
+  const seen = witness(page);
+  await injectKeyboard(page);
+  await openMidi(page);
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await page.evaluate(() => {
+    window.testKeyboard?.send([0x90, 60, 90]);
+    window.testKeyboard?.unplug();
+  });
+  await expect(row(page)).toContainText('Quay stage keyboard is gone');
+  await expect(row(page).getByRole('button', { name: 'Try again' })).toBeVisible();
+  await page.evaluate(() => window.testKeyboard?.plug());
+  await expect(row(page)).toContainText('Listening to Quay stage keyboard');
+  expectClean(seen);
+});
+
+test('MIDI that is refused, missing or without a keyboard says so, and self-rating is always there', async ({ page }) => {
+  await page.addInitScript(() =>
+    Object.defineProperty(navigator, 'requestMIDIAccess', { value: () => Promise.reject(new DOMException('no', 'NotAllowedError')) }),
+  );
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Play along' }).click();
+  await row(page).getByRole('button', { name: 'MIDI keyboard' }).click();
+  await expect(row(page)).toContainText('MIDI was not allowed');
+  await expect(row(page).getByRole('button', { name: 'Try again' })).toBeVisible();
+  await row(page).getByText('Device').click();
+  await row(page).getByRole('button', { name: 'Another way to play' }).click();
+  await row(page).getByRole('button', { name: 'I rate myself' }).click();
+  await row(page).getByRole('button', { name: 'Not yet' }).click();
+  await expect(row(page)).toContainText('Slower, or one hand');
+});
+
+test('Computer keys play notes, leave text fields and the page’s own keys alone, and stop with Close', async ({ page }) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Play along' }).click();
+  await row(page).getByRole('button', { name: 'Computer keys' }).click();
+  await expect(row(page)).toContainText('Listening to the computer’s keys');
+  await page.keyboard.press('q');
+  await expect(page.locator('.lamp')).toContainText('C');
+  const level = page.getByRole('region', { name: 'Transport' }).getByRole('group', { name: 'Level' });
+  const before = await level.textContent();
+  await page.keyboard.press('5');
+  expect(await level.textContent(), 'a digit is a note now, not a level').toBe(before);
+  const quick = page.getByRole('main').getByRole('textbox').first();
+  await quick.click();
+  await quick.pressSequentially('Dm7');
+  await expect(quick).toHaveValue('Dm7');
+  await quick.blur();
+  await row(page).getByRole('button', { name: 'Close' }).click();
+  await page.keyboard.press('5');
+  expect(await level.textContent(), 'the digit is a level again').not.toBe(before);
+});
