@@ -71,16 +71,15 @@ async function start(page: Document): Promise<void> {
 
   const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
   const listening = once(async () => {
-    const [{ createListening }, { judgeStretch }, { createInputs }, { CLAP_WORKLET }] = await Promise.all([
+    const [{ createListening }, { judgeStretch }, { createInputs }] = await Promise.all([
       import('./state/listening/listening'),
       import('./state/listening/judge'),
       import('./input/inputs'),
-      import('./device/worklets/address'),
     ]);
     return createListening({
       desk,
       player: () => player,
-      ...createInputs(window, CLAP_WORKLET),
+      ...createInputs(window, ''),
       storage,
       judge: judgeStretch,
       now: Date.now,
