@@ -22,6 +22,21 @@ describe('the clock map', () => {
     );
   });
 
+  test('follows clocks 50 parts in a million apart for half an hour, from the readings of the last minute, to within 2 ms', () => {
+    const rate = 1 + 50e-6;
+    // Readings jump by a block of 128 frames (about 2.9 ms) and come a little late now and then.
+    const jitter = (index: number) => ((index * 37) % 29) / 10 - 1.45 + (index % 97 === 0 ? 4 : 0);
+    const all = pairs(30 * 60 * 4, 0.25, rate, 12_345, jitter);
+    let worst = 0;
+    for (let end = 16; end <= all.length; end += 60) {
+      const map = fitClocks(all.slice(Math.max(0, end - 240), end));
+      const now = (end - 1) * 0.25;
+      worst = Math.max(worst, Math.abs(toInput(map, audioSeconds(now)) - (12_345 + now * 1000 * rate)));
+    }
+    console.log(`clock map: 50 ppm for 30 simulated minutes, largest error ${worst.toFixed(2)} ms`);
+    expect(worst).toBeLessThan(2);
+  });
+
   test('takes the rates as equal when the readings span too little to tell', () => {
     const map = fitClocks(pairs(3, 0.1, 1, 500, (index) => (index === 2 ? 9 : 0)));
     expect(map.millisPerSecond).toBe(1000);
