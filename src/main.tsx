@@ -13,6 +13,9 @@ import type { FileSaver, Player } from './state/ports';
 import { AppFrame } from './ui/app/AppFrame';
 import { ListeningContext } from './ui/listening/listening-context';
 import { assert } from './vocabulary';
+import { languageOf } from './words/language';
+import { speak, spokenLanguage } from './words/speak';
+import { nameNotes } from './words/spoken';
 
 /** Fetched once the page stands; the first screen does without it. */
 const quickLine = () => import('./music/chart/quick-line');
@@ -93,13 +96,26 @@ async function start(page: Document): Promise<void> {
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   await desk.restore();
-  createRoot(root).render(
-    <StrictMode>
-      <ListeningContext value={listening}>
-        <AppFrame desk={desk} habits={habits} />
-      </ListeningContext>
-    </StrictMode>,
-  );
+  const drawn = createRoot(root);
+  /** Draws the whole page, anew when its words have changed. */
+  const draw = async (): Promise<void> => {
+    const { language, noteNames } = desk.desk.getState().preferences;
+    nameNotes(noteNames);
+    // A language that cannot be fetched now leaves the page as it speaks.
+    await speak(language ?? languageOf(navigator.languages)).catch(() => undefined);
+    page.documentElement.lang = spokenLanguage();
+    drawn.render(
+      <StrictMode key={`${spokenLanguage()} ${noteNames}`}>
+        <ListeningContext value={listening}>
+          <AppFrame desk={desk} habits={habits} />
+        </ListeningContext>
+      </StrictMode>,
+    );
+  };
+  await draw();
+  desk.desk.subscribe(({ preferences }, before) => {
+    if (preferences.language !== before.preferences.language || preferences.noteNames !== before.preferences.noteNames) void draw();
+  });
 
   // What is typed is written when the page is left, hidden or closed, not only when typing pauses.
   window.addEventListener('pagehide', () => void desk.flush());

@@ -1,6 +1,8 @@
 import { STYLES } from '../music/styles/styles';
 import { PARTS } from '../performance/performance';
 import { type HalfNotesPerMinute, halfNotesPerMinute, TEMPO_RANGE } from '../vocabulary';
+import { LANGUAGES } from '../words/language';
+import { NOTE_NAMINGS } from '../words/spoken';
 import { cellsFrom, editsFrom, ownFigureFrom, percussionFrom } from './figure-record';
 import { between, fieldsOf, oneOf, whole } from './saved-fields';
 import {
@@ -65,6 +67,8 @@ export function settingsFrom(saved: unknown, fallback: Settings): Settings {
 export function preferencesFrom(saved: unknown, fallback: Preferences): Preferences {
   const fields = fieldsOf(saved);
   return {
+    language: oneOf(LANGUAGES, fields.language) ?? fallback.language,
+    noteNames: oneOf(NOTE_NAMINGS, fields.noteNames) ?? fallback.noteNames,
     theme: oneOf(['device', 'paper', 'night'], fields.theme) ?? fallback.theme,
     tempoUnit: oneOf(['half', 'quarter'], fields.tempoUnit) ?? fallback.tempoUnit,
     shortcuts: typeof fields.shortcuts === 'boolean' ? fields.shortcuts : fallback.shortcuts,

@@ -18,6 +18,8 @@ import {
   type Level,
   type Stretch,
 } from '../vocabulary';
+import type { Language } from '../words/language';
+import type { NoteNaming } from '../words/spoken';
 import type { Mix } from './ports';
 
 /** Levels, and the section's own: what the roles of the sections choose. */
@@ -108,6 +110,10 @@ export interface Settings {
 
 /** What a player sets once, for every chart. */
 export interface Preferences {
+  /** The language of the page; null follows the browser. */
+  readonly language: Language | null;
+  /** How notes are named; chord symbols keep their letters. */
+  readonly noteNames: NoteNaming;
   readonly theme: 'device' | 'paper' | 'night';
   readonly tempoUnit: 'half' | 'quarter';
   readonly shortcuts: boolean;
@@ -158,6 +164,8 @@ export const DEFAULT_SETTINGS: Settings = {
 
 /** Preferences of someone who has set nothing. */
 export const DEFAULT_PREFERENCES: Preferences = {
+  language: null,
+  noteNames: 'letters',
   theme: 'device',
   tempoUnit: 'half',
   shortcuts: true,

@@ -1,13 +1,13 @@
 import type { Alignment, AlignmentReason } from '../music/clave/alignment';
-import { DEFAULT_LANGUAGE, type Language } from './language';
 import { SPOKEN } from './spoken';
 
 /**
  * Why a rhythm states a direction, or none, in one sentence. Example: "It sounds on 1 and 2 of the 2-side and stays off the beat on the 3-side."
  */
-export const alignmentSentence = (found: Alignment, language: Language = DEFAULT_LANGUAGE): string => SENTENCES[language](found);
+export const alignmentSentence = (found: Alignment): string => ALIGNMENT_WORDS.sentence(found);
 
-const SENTENCES: Readonly<Record<Language, (found: Alignment) => string>> = { en: inEnglish };
+/** The sentence about a rhythm. */
+export const ALIGNMENT_WORDS = { sentence: (found: Alignment): string => inEnglish(found) } as const;
 
 const NOTES: Readonly<Record<NonNullable<AlignmentReason['note']>, string>> = {
   'no strokes': 'It has no strokes, so it states no direction.',

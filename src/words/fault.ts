@@ -1,19 +1,19 @@
 import type { ChartFault } from '../music/chart/chart';
-import { DEFAULT_LANGUAGE, type Language } from './language';
 
 /**
  * A fault in chart text as one sentence: where, what, what was expected and the nearest valid text.
  * Example: `Line 8, column 3, “H7”. Expected: a root from A to G in capitals. Nearest: “B7”.`
  */
-export const faultSentence = (fault: ChartFault, language: Language = DEFAULT_LANGUAGE): string => SENTENCES[language](fault);
+export const faultSentence = (fault: ChartFault): string => FAULT_WORDS.sentence(fault);
 
-const SENTENCES: Readonly<Record<Language, (fault: ChartFault) => string>> = {
-  en: ({ line, column, text, expected, nearest }) => {
+/** The sentence about a fault. */
+export const FAULT_WORDS = {
+  sentence: ({ line, column, text, expected, nearest }: ChartFault): string => {
     const quote = shortened(text.replace(/\p{Cc}/gu, ' ').trim());
     const found = quote === '' ? '' : `, “${quote}”`;
     return `Line ${line}, column ${column}${found}. Expected: ${expected}.${nearest === null ? '' : ` Nearest: “${nearest}”.`}`;
   },
-};
+} as const;
 
 /** Longest piece of typed text that is quoted, in characters. */
 const LONGEST_QUOTE = 40;

@@ -1,5 +1,5 @@
 import type { Device, Side } from '../vocabulary';
-import { printedChord, printedNote, SPOKEN } from './spoken';
+import { noteLetter, printedChord, printedNote, SPOKEN } from './spoken';
 
 /** What one cell of the grid holds, for its name in words. Names are ASCII scientific (`Eb4`). */
 export interface CellFacts {
@@ -44,7 +44,10 @@ const DEVICE_MARKS: Readonly<Record<Device, string>> = {
 /** A note name as it is said: `Eb4` gives `E flat 4`. */
 const spokenNote = (name: string): string =>
   name
-    .replace(/^([A-G])(b*)(#*)/, (_, letter, flats, sharps) => letter + said(flats.length, 'flat') + said(sharps.length, 'sharp'))
+    .replace(
+      /^([A-G])(b*)(#*)/,
+      (_, letter: string, flats: string, sharps: string) => noteLetter(letter) + said(flats.length, 'flat') + said(sharps.length, 'sharp'),
+    )
     .replace(/(-?\d+)$/, ' $1');
 
 const said = (times: number, word: string): string => (times === 0 ? '' : times === 2 ? ` double ${word}` : ` ${word}`);

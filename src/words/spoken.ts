@@ -1,17 +1,33 @@
 import type { Degree } from '../vocabulary';
 
-/** A note name as it is printed: `C#4` gives `C♯`, `Bb` gives `B♭`. */
-export const printedNote = (name: string): string =>
-  name
-    .replace(/-?\d+$/, '')
-    .replaceAll('#', '♯')
-    .replaceAll('b', '♭');
+/** How notes are named: by letters, or as they are sung. */
+export const NOTE_NAMINGS = ['letters', 'do re mi'] as const;
+export type NoteNaming = (typeof NOTE_NAMINGS)[number];
+
+const SUNG: Readonly<Record<string, string>> = { C: 'Do', D: 'Re', E: 'Mi', F: 'Fa', G: 'Sol', A: 'La', B: 'Si' };
+let naming: NoteNaming = 'letters';
+
+/** Names notes in this way from now on. Chord symbols keep their letters. */
+export const nameNotes = (by: NoteNaming): void => {
+  naming = by;
+};
+
+/** The letter of a note, or its syllable where notes are sung. */
+export const noteLetter = (letter: string): string => (naming === 'letters' ? letter : (SUNG[letter] ?? letter));
+
+const printedSigns = (text: string): string => text.replaceAll('#', '♯').replaceAll('b', '♭');
+
+/** A note name as it is printed: `C#4` gives `C♯`, `Bb` gives `B♭` (or `Do♯`, `Si♭`). */
+export const printedNote = (name: string): string => {
+  const note = name.replace(/-?\d+$/, '');
+  return noteLetter(note.slice(0, 1)) + printedSigns(note.slice(1));
+};
 
 /** A chord symbol as it is printed: `B7b9` gives `B7♭9`, `Ebm7/Bb` gives `E♭m7/B♭`. */
 export const printedChord = (symbol: string): string =>
   symbol
-    .replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash: string, letter: string, signs: string) => slash + letter + printedNote(signs))
-    .replace(/[b#](?=\d)/g, printedNote);
+    .replace(/(^|\/)([A-G])(b+|#+)/g, (_, slash: string, letter: string, signs: string) => slash + letter + printedSigns(signs))
+    .replace(/[b#](?=\d)/g, printedSigns);
 
 /** A key as it is printed: `Bb` gives `B♭`, `F#m` gives `F♯m`. */
 export const printedKey = (key: { readonly tonic: string; readonly mode: 'major' | 'minor' }): string =>

@@ -1,7 +1,11 @@
 import { ROWS } from '../../state/habits/names';
 import { HABITS_SCREEN } from '../../words/habits-screen';
+import { LANGUAGE_NAMES, LANGUAGES } from '../../words/language';
+import { LANGUAGE_SCREEN } from '../../words/language-screen';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
+import { spokenLanguage } from '../../words/speak';
+import { NOTE_NAMINGS } from '../../words/spoken';
 import { useDesk, useRun } from '../app/desk-context';
 import { useHabit, useHabitsRoom } from '../app/habits-context';
 import { useTheme } from '../app/use-theme';
@@ -12,6 +16,7 @@ export function ViewGroup(props: { readonly onBalance: () => void; readonly onKe
   const run = useRun();
   const view = useDesk((state) => state.settings.view);
   const theme = useTheme();
+  const noteNames = useDesk((state) => state.preferences.noteNames);
   const room = useHabitsRoom();
   const rows = useHabit(room, (habits) => habits.percussionRows, 'where there is room');
   const strip = useHabit(room, (habits) => habits.strip, true);
@@ -32,6 +37,18 @@ export function ViewGroup(props: { readonly onBalance: () => void; readonly onKe
           onChoose={(value) => run({ kind: 'prefer', preferences: { theme: value } })}
         />
       </div>
+      <Choice
+        name={LANGUAGE_SCREEN.language}
+        value={spokenLanguage()}
+        options={LANGUAGES.map((value) => ({ value, label: LANGUAGE_NAMES[value] }))}
+        onChoose={(value) => run({ kind: 'prefer', preferences: { language: value } })}
+      />
+      <Choice
+        name={LANGUAGE_SCREEN.noteNames}
+        value={noteNames}
+        options={NOTE_NAMINGS.map((value) => ({ value, label: LANGUAGE_SCREEN.namings[value] }))}
+        onChoose={(value) => run({ kind: 'prefer', preferences: { noteNames: value } })}
+      />
       <Choice
         name={HABITS_SCREEN.percussionRows}
         loose

@@ -1,0 +1,60 @@
+import { TEMPO_RANGE } from '../../vocabulary';
+import type { Said } from '../language';
+import type { SCREEN } from '../screen';
+
+const unit = (of: 'half' | 'quarter'): string => (of === 'half' ? 'blancas' : 'negras');
+
+/** The first screen in Spanish. */
+export const PANTALLA: Partial<Said<typeof SCREEN>> = {
+  skip: 'Ir a la música',
+  places: { practise: 'Práctica', chart: 'Cifrado', sheet: 'Hoja' },
+  placesName: 'Lugares',
+  theme: { device: 'Como el aparato', paper: 'Papel', night: 'Noche' },
+  view: { grid: 'Cuadrícula', staff: 'Pentagrama' },
+  balance: 'Balance',
+  fullScreen: 'Pantalla completa',
+  leaveFullScreen: 'Salir de pantalla completa',
+  play: 'Tocar',
+  stop: 'Parar',
+  transportName: 'Mandos',
+  slower: 'Más lento',
+  faster: 'Más rápido',
+  goal: 'meta',
+  tempoName: 'Tempo',
+  tempoUnit: unit,
+  tempoRange: (of) => {
+    const factor = of === 'half' ? 1 : 2;
+    return `El tempo es un número de ${TEMPO_RANGE.from * factor} a ${TEMPO_RANGE.to * factor} ${unit(of)} por minuto.`;
+  },
+  exchange: (direction) => `Dirección ${direction}. Cambiar de lado`,
+  level: 'Nivel',
+  levels: {
+    'by section': 'según la sección',
+    1: 'escueto',
+    2: 'básico',
+    3: 'línea móvil',
+    4: 'con adornos',
+    5: 'cromático',
+    6: 'riffs y bloques',
+  },
+  lessBusy: 'Menos movido',
+  busier: 'Más movido',
+  handsSound: 'Manos que suenan',
+  hand: (hand, on) => `${hand === 'left' ? 'Izquierda' : 'Derecha'} ${on ? 'suena' : 'callada'}`,
+  loop: 'Vuelta',
+  loopOff: 'Sin vuelta',
+  loopRun: (loop) => (loop ? `Vuelta ${loop.fromBar + 1}–${loop.toBar}` : 'Toda la forma'),
+  barBefore: '1 compás antes',
+  barAfter: '1 compás después',
+  more: 'Más',
+  less: 'Menos',
+  quickLabel: 'Cuatro acordes, o una vuelta y un tono',
+  quickPlay: 'Tocar estos',
+  noMusic: 'Todavía no hay música: el cifrado tiene faltas.',
+  goToChart: 'Ir al cifrado',
+  correct: (nearest) => `Escribir ${nearest}`,
+  loading: 'Un momento…',
+  failed: 'Esta parte de la página no se pudo mostrar.',
+  reload: 'Cargar la página otra vez',
+  shortcutsName: 'Teclas',
+};
