@@ -58,12 +58,15 @@ class NoSounds extends Error {}
 export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts): TakeAlong {
   const store = createStore<TakeAlongState>(() => ({ choices: FIRST_CHOICES, work: { kind: 'idle' } }));
   let stop: AbortController | null = null;
+  // From the question where to put a file until it is there or given up.
+  let busy = false;
   const today = (): string => new Date(ports.now()).toISOString().slice(0, 10);
   const order = (kind: FileKind): PackOrder | null => orderFor(desk.getState(), kind, store.getState().choices, today());
 
   const save = async (what: FileKind): Promise<void> => {
-    const asked = store.getState().work.kind === 'working' ? null : order(what);
+    const asked = busy ? null : order(what);
     if (asked === null) return;
+    busy = true;
     const stopping = new AbortController();
     const { signal } = stopping;
     stop = stopping;
@@ -107,6 +110,8 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
     } catch (error) {
       await file?.abort().catch(() => undefined);
       tell(signal.aborted ? { kind: 'cancelled', what } : failure(what, error));
+    } finally {
+      busy = false;
     }
   };
 
