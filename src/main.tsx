@@ -95,6 +95,8 @@ async function start(page: Document): Promise<void> {
   });
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
+  // For programs that drive the page, as the command line does for its sheets.
+  Object.assign(root, { desk });
   await desk.restore();
   const drawn = createRoot(root);
   /** Draws the whole page, anew when its words have changed. */

@@ -52,7 +52,18 @@ export function withScore(
   world: World,
   faults: readonly string[],
   asJson: boolean,
-  use: (score: Score) => Outcome,
+  use: (score: Score, text: string, options: ArrangeOptions) => Outcome,
+): Outcome {
+  return withChart(line, world, faults, asJson, (chart, options, text) => use(arrange(chart, options), text, options));
+}
+
+/** As `withScore`, but what is used is the chart, with the options that fit it. */
+export function withChart(
+  line: CommandLine,
+  world: World,
+  faults: readonly string[],
+  asJson: boolean,
+  use: (chart: Chart, options: ArrangeOptions, text: string) => Outcome,
 ): Outcome {
   const options = readArrangeOptions(line.values);
   const wrong = [...faults, ...(options.ok ? [] : options.faults)];
@@ -64,7 +75,7 @@ export function withScore(
     return { code: 1, out: asJson ? faultsJson(read.faults) : '', err: lines(read.faults.map((fault) => faultSentence(fault))) };
   const asked = inDirectionOf(read.value, options.value);
   const unfit = against(read.value, asked);
-  return unfit === null ? use(arrange(read.value, asked)) : refused([unfit]);
+  return unfit === null ? use(read.value, asked, text.value) : refused([unfit]);
 }
 
 /** A figure is written in the direction that sounds: the one asked for, else the chart's. */

@@ -1,13 +1,13 @@
 import { writeMidi } from '../exchange/midi/write-midi';
 import { writeMusicXml } from '../exchange/musicxml/write-musicxml';
 import { writeMxl } from '../exchange/musicxml/write-mxl';
-import type { Score } from '../music/score';
+import type { ArrangeOptions, Score } from '../music/score';
 import { feelNamed } from '../performance/feel';
 import { withScore } from './chart-commands';
 import type { CommandLine, OptionRow } from './command-line';
 import { exportWav, readWavChoice, WAV_ROWS } from './export-wav';
 import { OptionReader } from './option-reader';
-import { done, type Outcome, refused, type World } from './outcome';
+import { done, later, type Outcome, refused, type World } from './outcome';
 
 const FORMATS = ['midi', 'musicxml', 'wav', 'sheet'] as const;
 const FEELS = ['straight', 'measured'] as const;
@@ -29,12 +29,12 @@ export function exportCommand(line: CommandLine, world: World): Outcome {
   const out = reader.all('out').at(-1);
   if (!reader.has('format')) reader.faults.push('export needs --format midi, musicxml, wav or sheet');
   if (out === undefined || out === '' || out === '-') reader.faults.push('export needs --out FILE');
-  if (format === 'sheet') reader.faults.push(`--format ${format}: not yet`);
   if (feel !== undefined && format !== undefined && format !== 'midi') reader.faults.push(`--feel is for --format midi, not ${format}`);
   const wav = readWavChoice(reader);
   const foreign = format === undefined || format === 'wav' ? undefined : WAV_ROWS.find(({ name }) => reader.has(name));
   if (foreign) reader.faults.push(`--${foreign.name} is for --format wav, not ${format}`);
-  return withScore(line, world, reader.faults, false, (score) => {
+  return withScore(line, world, reader.faults, false, (score, text, options) => {
+    if (format === 'sheet') return exportSheet(text, options, out ?? '', world);
     if (format === 'wav') return exportWav(score, wav, out ?? '', world);
     const bytes = format === 'musicxml' ? musicXml(score, out ?? '', world) : writeMidi(score, { feel: feelNamed(feel ?? 'straight') });
     const written = world.writeBytes(out ?? '', bytes);
@@ -45,4 +45,17 @@ export function exportCommand(line: CommandLine, world: World): Outcome {
 function musicXml(score: Score, out: string, world: World): Uint8Array {
   const xml = writeMusicXml(score, { encodingDate: world.today() });
   return /\.mxl$/i.test(out) ? writeMxl(xml) : new TextEncoder().encode(xml);
+}
+
+function exportSheet(text: string, options: ArrangeOptions, out: string, world: World): Outcome {
+  return later(async () => {
+    const printer = await world.sheetPrinter();
+    if (!printer.ok) return refused(printer.faults);
+    try {
+      const written = world.writeBytes(out, await printer.value.print(text, options));
+      return written.ok ? done('') : refused(written.faults);
+    } finally {
+      await printer.value.close();
+    }
+  });
 }

@@ -43,6 +43,7 @@ const world: World = {
     }
   },
   sounds: async () => (await import('./sounds')).loadSounds(),
+  sheetPrinter: async () => (await import('./sheet-printer')).openSheetPrinter(process.env.CONTRATIEMPO_PAGE),
 };
 
 const REASONS: Readonly<Record<string, string>> = {

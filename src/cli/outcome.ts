@@ -1,5 +1,6 @@
 import type { SoundSet } from '../exchange/wav/pcm';
 import type { Result } from '../vocabulary';
+import type { SheetPrinter } from './sheet-printer';
 
 /** What a run of the command line leaves: exit code, standard output, standard error. */
 export interface Outcome {
@@ -27,6 +28,8 @@ export interface World {
   writePieces(path: string, pieces: Iterable<Uint8Array> | AsyncIterable<Uint8Array>): Promise<Result<null, string>>;
   /** The decoded recordings; a failure is one line. */
   sounds(): Promise<Result<SoundSet, string>>;
+  /** A browser that prints sheets; what is missing is one line that says what to install. */
+  sheetPrinter(): Promise<Result<SheetPrinter, string>>;
 }
 
 /** A run that went well. */

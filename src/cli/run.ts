@@ -5,6 +5,7 @@ import { EXPORT_ROWS, exportCommand } from './export-command';
 import { WAV_FORM } from './export-wav';
 import { alignmentCommand, chordCommand, claveCommand } from './music-commands';
 import { done, type Outcome, refused, type World } from './outcome';
+import { PACK_FORM, PACK_ROWS, packCommand } from './pack-command';
 
 interface Command {
   readonly name: string;
@@ -30,10 +31,11 @@ const COMMANDS: readonly Command[] = [
   { name: 'explain', form: 'CHART --bar N, with the options of arrange', options: [...ARRANGE_ROWS, value('bar')], run: explainCommand },
   {
     name: 'export',
-    form: `CHART --format midi|musicxml|wav --out FILE [--feel straight|measured], with the options of arrange; a FILE ending in .mxl is compressed; WAV: ${WAV_FORM}`,
+    form: `CHART --format midi|musicxml|wav|sheet --out FILE [--feel straight|measured], with the options of arrange; a FILE ending in .mxl is compressed; WAV: ${WAV_FORM}`,
     options: [...ARRANGE_ROWS, ...EXPORT_ROWS],
     run: exportCommand,
   },
+  { name: 'pack', form: PACK_FORM, options: PACK_ROWS, run: packCommand },
 ];
 
 const NAMES = COMMANDS.map(({ name }) => name).join(' ');

@@ -105,7 +105,7 @@ export const ZONES: readonly Zone[] = [
   zone(
     'cli',
     ['music', 'performance', 'exchange', 'words'],
-    ['node:*', 'node:*/*'],
+    ['node:*', 'node:*/*', 'playwright-core'],
     'The command line runs the core without a browser; move shared code into the core.',
   ),
   zone(

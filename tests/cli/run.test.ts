@@ -1,5 +1,5 @@
 // long because every command and every kind of bad use has its case
-import { unzipSync } from 'fflate';
+import { unzipSync, unzipSync } from 'fflate';
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import type { World } from '../../src/cli/outcome';
@@ -39,6 +39,7 @@ function world(files: Readonly<Record<string, string>> = { ferry: FERRY }): Worl
       return ok(null);
     },
     sounds: async () => ok(madeSounds()),
+    sheetPrinter: async () => failed('no browser to print with'),
   };
 }
 const at = (command: string, files?: Readonly<Record<string, string>>) => run(command.split(' '), world(files));
@@ -56,6 +57,10 @@ describe('bad use', () => {
     ['arrange nowhere', 'cannot read nowhere: no such file or folder'],
     ['export ferry --format midi --out x --passes 2', '--passes is for --format wav, not midi'],
     ['export ferry --format wav --out x --rate 96000', '--rate must be 44100 or 48000, got "96000"'],
+    ['pack ferry', 'pack needs --out DIR or --out FILE.zip'],
+    ['pack ferry --out x --holds midi,chalk', '--holds must list sheet, midi, musicxml or wav, got "chalk"'],
+    ['pack ferry --out x --tempi 92,900', '--tempi must list numbers from 25 to 140, got "900"'],
+    ['pack ferry --out x --keys D,H', 'got "H"'],
     ['arrange ferry --wild', 'unknown option --wild'],
     ['arrange ferry -x', 'unknown option -x'],
     ['arrange ferry --level', '--level needs a value'],
@@ -121,14 +126,19 @@ describe('bad use', () => {
   });
 
   it('names the commands when none is given', () => {
-    expect(run([], world())).toEqual({ code: 2, out: '', err: expect.stringMatching(/^a command is missing; .*arrange.*export\n$/) });
+    expect(run([], world())).toEqual({ code: 2, out: '', err: expect.stringMatching(/^a command is missing; .*arrange.*export pack\n$/) });
     expect(run(['help'], world()).code).toBe(0);
   });
 
-  it.each(['export ferry --format sheet --out a.pdf'])('"%s" says "not yet" and exits 2', (command) => {
-    const { code, out, err } = at(command);
-    expect([code, out]).toEqual([2, '']);
-    expect(err).toMatch(/not yet\n$/);
+  it('says in one line what to install where there is no browser to print with', async () => {
+    const { rest } = at('export ferry --format sheet --out a.pdf');
+    expect(await rest?.()).toEqual({ code: 2, out: '', err: 'no browser to print with\n' });
+    const pack = at('pack ferry --out folder');
+    expect(await pack.rest?.()).toEqual({
+      code: 2,
+      out: '',
+      err: 'no browser to print with; or leave the sheets out with --holds midi,musicxml,wav\n',
+    });
   });
 });
 
@@ -346,5 +356,23 @@ describe('arrange, explain and export', () => {
     const long = await wav('--rate 48000 --passes 2 --count-in 2 --tail 3');
     expect([long.rate, long.left.length]).toEqual([48_000, Math.round((2 * loop + loop / 4) * 48_000) + 3 * 48_000]);
     expect((await wav('--tempo 60')).left.length).toBe(16 * 44_100);
+  });
+
+  it('packs the same files for every key asked for, in a folder or in one zip', async () => {
+    const files = world();
+    const { rest } = run('pack ferry --out to --keys all --holds midi,musicxml --tempi 70,92'.split(' '), files);
+    const done = await rest?.();
+    expect(done?.code).toBe(0);
+    const paths = [...files.written.keys()];
+    expect(done?.out.trim().split('\n')).toEqual(paths);
+    expect(paths).toHaveLength(1 + 12 * 3);
+    const keys = paths.flatMap((path) => (path.endsWith('.mid') ? [parseMidi(files.written.get(path) ?? new Uint8Array())] : []));
+    // Twelve key signatures (sharps less flats of the twelve major keys, F sharp or G flat), each at two tempi.
+    const signatures = keys.map(({ tracks }) => tracks.flat().find((event) => event.type === 'keySignature')?.key ?? Number.NaN);
+    expect(new Set(signatures.map((sharps) => (((sharps * 7) % 12) + 12) % 12)).size).toBe(12);
+    const zip = run('pack ferry --out to.zip --holds midi --keys D,C#'.split(' '), files);
+    expect((await zip.rest?.())?.code).toBe(0);
+    const inside = Object.keys(unzipSync(files.written.get('to.zip') ?? new Uint8Array()));
+    expect(inside).toEqual(['contents.html', expect.stringMatching(/^01_D\/.*\.mid$/), expect.stringMatching(/^02_D-flat\/.*\.mid$/)]);
   });
 });
