@@ -1,5 +1,5 @@
 // long because every command and every kind of bad use has its case
-import { unzipSync, unzipSync } from 'fflate';
+import { unzipSync } from 'fflate';
 import { parseMidi } from 'midi-file';
 import { describe, expect, it } from 'vitest';
 import type { World } from '../../src/cli/outcome';
