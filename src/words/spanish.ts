@@ -1,6 +1,47 @@
+import { BANNERS } from './banners';
+import { CHANGES } from './changes';
+import { CHART_EDITOR } from './chart-editor';
+import { CHART_SCREEN } from './chart-screen';
+import { FIGURE_SCREEN } from './figure-screen';
+import { FORM_WORDS } from './form-map';
+import { GRID_WORDS } from './grid';
+import { HABITS_SCREEN } from './habits-screen';
+import { SHAPE_WORDS } from './hand-shape';
 import type { Translation } from './language';
+import { LANGUAGE_SCREEN } from './language-screen';
+import { LIBRARY_WORDS } from './library';
+import { NOTICES } from './notice';
+import { OWN_FIGURE_SCREEN } from './own-figure-screen';
+import { PAGE_NOTICES } from './page-notices';
 import { SCREEN } from './screen';
+import { CAMBIOS } from './spanish/changes';
+import { CIFRADO, EDITOR } from './spanish/chart';
+import { PIEZAS } from './spanish/counting';
+import { FORMA } from './spanish/form-map';
+import { CUADRICULA } from './spanish/grid';
+import { ESTANTE } from './spanish/library';
+import { NOTICIAS } from './spanish/notices';
 import { PANTALLA } from './spanish/screen';
+import { AVISOS, AVISOS_DE_EJERCICIO, COSTUMBRES, FIGURA, FIGURA_PROPIA, IDIOMA } from './spanish/settings';
+import { MANO } from './spanish/shapes';
+import { SPOKEN } from './spoken';
 
 /** Every table in Spanish, with music terms as Cuban and Puerto Rican players use them. Fetched only when Spanish is spoken. */
-export const SPANISH: readonly Translation[] = [[SCREEN, PANTALLA]];
+export const SPANISH: readonly Translation[] = [
+  [SPOKEN, PIEZAS],
+  [SCREEN, PANTALLA],
+  [BANNERS, AVISOS_DE_EJERCICIO],
+  [CHANGES, CAMBIOS],
+  [CHART_EDITOR, EDITOR],
+  [CHART_SCREEN, CIFRADO],
+  [FIGURE_SCREEN, FIGURA],
+  [FORM_WORDS, FORMA],
+  [GRID_WORDS, CUADRICULA],
+  [HABITS_SCREEN, COSTUMBRES],
+  [SHAPE_WORDS, MANO],
+  [LANGUAGE_SCREEN, IDIOMA],
+  [LIBRARY_WORDS, ESTANTE],
+  [NOTICES, NOTICIAS],
+  [OWN_FIGURE_SCREEN, FIGURA_PROPIA],
+  [PAGE_NOTICES, AVISOS],
+];

@@ -1,0 +1,36 @@
+import type { ChartNotice } from '../../music/chart/chart';
+import type { Said } from '../language';
+import type { NOTICES } from '../notice';
+import { printedChord } from '../spoken';
+import { compases, lado, mayuscula, PIEZAS } from './counting';
+
+const FRASES: Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => string>> = {
+  'odd section': (notice) =>
+    `${mayuscula(parte(notice))} dura ${cuantos(notice)}, que no cierran la clave: lo que sigue empieza por el otro lado.`,
+  'section on the other side': (notice) =>
+    `${mayuscula(parte(notice))} vuelve por el ${notice.detail.side === undefined ? 'otro lado' : lado(Number(notice.detail.side))}: cuenta otra vez, ¿o falta un compás?`,
+  'half-side': (notice) =>
+    `Un compás corto en ${parte(notice)} corre la clave medio lado desde aquí; el cifrado puede decir dónde empieza de nuevo.`,
+  'outside the clave': (notice) =>
+    `${mayuscula(String(notice.detail.style ?? 'este estilo'))} no se basa en esta clave: ${parte(notice)} recibe un acompañamiento seguro.`,
+  'label disagrees': (notice) =>
+    `${mayuscula(parte(notice))} lleva escrito ${notice.detail.label ?? 'otra cosa'}, pero por la cuenta empieza en ${notice.detail.counted ?? 'la otra dirección'}.`,
+  'style against meter': ({ detail }) =>
+    `El estilo ${detail.style ?? 'nombrado'} se toca en ${detail.usual ?? 'otro compás'}, pero el cifrado está en ${detail.meter ?? 'este'}.`,
+  'tempo outside style': ({ detail }) => `El tempo está fuera de lo habitual en ${detail.style ?? 'el estilo'}${limites(detail)}.`,
+  'figure bends': ({ bar, detail }) =>
+    `La figura escrita se dobla en el compás ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'el acorde'))} no tiene ahí notas de dentro para ella, así que toca octavas.`,
+  'edit out of place': ({ bar, detail }) =>
+    `Un cambio a mano en el compás ${(bar ?? 0) + 1}, en ${PIEZAS.count(Number(detail.step ?? 0), false)}, ${detail.why === 'outside the keys' ? 'pasa de la última tecla del instrumento; las notas de más se dejan fuera.' : 'no encuentra ahora nada que cambiar; se conserva.'}`,
+  'open odd vamp': (notice) =>
+    `${mayuscula(parte(notice))} dura ${cuantos(notice)}, así que la clave se voltea en cada vuelta; se mantiene dos veces para que los lados cierren.`,
+};
+
+const parte = ({ section }: ChartNotice): string => section ?? 'el cifrado';
+const cuantos = ({ detail }: ChartNotice): string =>
+  detail.bars === undefined ? 'un número impar de compases' : compases(Number(detail.bars));
+const limites = (detail: ChartNotice['detail']): string =>
+  detail.from === undefined || detail.to === undefined ? '' : ` (de ${detail.from} a ${detail.to} blancas por minuto)`;
+
+/** Notices in Spanish. */
+export const NOTICIAS: Said<typeof NOTICES> = { sentence: (notice) => FRASES[notice.code](notice) };
