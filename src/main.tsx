@@ -98,6 +98,11 @@ async function start(page: Document): Promise<void> {
   // For programs that drive the page, as the command line does for its sheets.
   Object.assign(root, { desk });
   await desk.restore();
+  if (import.meta.env.DEV && window.location.hash === '#/parts') {
+    const { PartsPage } = await import('./ui/parts/PartsPage');
+    createRoot(root).render(<PartsPage desk={desk} />);
+    return;
+  }
   const drawn = createRoot(root);
   /** Draws the whole page, anew when its words have changed. */
   const draw = async (): Promise<void> => {

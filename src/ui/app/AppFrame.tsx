@@ -75,6 +75,7 @@ function Page({ desk }: { readonly desk: Desk }) {
         <Afterwards />
       </Suspense>
       <main id="music" className={`place place-${place}`} tabIndex={-1}>
+        {place !== 'practise' && <h1 className="visually-hidden">{SCREEN.places[place]}</h1>}
         <Shield key={place}>
           <Suspense fallback={<p className="empty">{SCREEN.loading}</p>}>
             {place === 'practise' && <PractisePage />}

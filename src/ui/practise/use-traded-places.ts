@@ -1,8 +1,6 @@
 import { type RefObject, useLayoutEffect, useRef } from 'react';
 import type { Direction } from '../../vocabulary';
 
-const TRADE_MS = 420;
-
 /** When the direction changes, lets the panels be seen changing places: each slides from where its side stood before. Nothing moves for people who asked for less motion. */
 export function useTradedPlaces(rows: RefObject<HTMLElement | null>, direction: Direction): void {
   const last = useRef<{ direction: Direction; places: Map<string, { left: number; top: number }> }>({ direction, places: new Map() });
@@ -17,6 +15,9 @@ export function useTradedPlaces(rows: RefObject<HTMLElement | null>, direction: 
 
 function slide(panel: HTMLElement, from: { readonly left: number; readonly top: number } | undefined): void {
   if (!from || typeof panel.animate !== 'function') return;
+  const motion = getComputedStyle(panel);
+  const duration = Number.parseFloat(motion.getPropertyValue('--trade-time')) || 0;
+  const easing = motion.getPropertyValue('--trade-easing').trim() || 'linear';
   const shift = `translate(${from.left - panel.offsetLeft}px, ${from.top - panel.offsetTop}px)`;
-  panel.animate([{ transform: shift }, { transform: 'none' }], { duration: TRADE_MS, easing: 'cubic-bezier(.3,.1,.2,1)' });
+  panel.animate([{ transform: shift }, { transform: 'none' }], { duration, easing });
 }

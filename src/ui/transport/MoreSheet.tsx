@@ -27,6 +27,7 @@ export function MoreSheet(props: {
   const sheet = usePanel(props.onClose);
   return (
     <section ref={sheet} id={props.id} className="more" aria-label={SETTINGS_SCREEN.moreName} tabIndex={-1}>
+      <h2 className="visually-hidden">{SETTINGS_SCREEN.moreName}</h2>
       <div className="more-groups">
         <div>
           <section className="group more-hands" aria-label={SCREEN.handsSound}>

@@ -1,0 +1,20 @@
+/** What the developers' page of parts says. It is in no build. */
+export const PARTS_WORDS = {
+  title: 'Parts',
+  colours: 'Colours',
+  type: 'Type',
+  space: 'Space',
+  buttons: 'Buttons',
+  controls: 'Controls',
+  notes: 'Notes, hints, empty places',
+  editor: 'Editor of strokes',
+  pad: 'Pad for rhythms',
+  board: 'The board',
+  plain: 'plain',
+  on: 'on',
+  off: 'can do nothing',
+  sample: 'Em7 A7 D6 B7♭9 · 2-side',
+  reason: 'It is one eighth long already.',
+  notice: 'This chart was changed in another tab.',
+  why: 'C♯ is the third of A7. It falls a half step from D, the seventh of Em7.',
+} as const;
