@@ -98,11 +98,7 @@ async function start(page: Document): Promise<void> {
   // For programs that drive the page, as the command line does for its sheets.
   Object.assign(root, { desk });
   await desk.restore();
-  if (import.meta.env.DEV && window.location.hash === '#/parts') {
-    const { PartsPage } = await import('./ui/parts/PartsPage');
-    createRoot(root).render(<PartsPage desk={desk} />);
-    return;
-  }
+  if (import.meta.env.DEV && window.location.hash === '#/parts') return (await import('./ui/parts/show-parts')).showParts(root, desk);
   const drawn = createRoot(root);
   /** Draws the whole page, anew when its words have changed. */
   const draw = async (): Promise<void> => {
