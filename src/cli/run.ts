@@ -3,6 +3,7 @@ import { arrangeCommand, checkCommand, explainCommand } from './chart-commands';
 import { type CommandLine, type OptionRow, readCommandLine } from './command-line';
 import { EXPORT_ROWS, exportCommand } from './export-command';
 import { WAV_FORM } from './export-wav';
+import { importCommand } from './import-command';
 import { alignmentCommand, chordCommand, claveCommand } from './music-commands';
 import { done, type Outcome, refused, type World } from './outcome';
 import { PACK_FORM, PACK_ROWS, packCommand } from './pack-command';
@@ -36,6 +37,7 @@ const COMMANDS: readonly Command[] = [
     run: exportCommand,
   },
   { name: 'pack', form: PACK_FORM, options: PACK_ROWS, run: packCommand },
+  { name: 'import', form: 'FILE.musicxml|FILE.xml|FILE.mxl, printed as chart text', options: [], run: importCommand },
 ];
 
 const NAMES = COMMANDS.map(({ name }) => name).join(' ');

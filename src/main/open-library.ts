@@ -1,8 +1,9 @@
 import { browserArchiveParts, createArchive } from '../device/archive';
+import { readScoreInThread } from '../device/musicxml-reader';
 import type { Desk } from '../state/desk';
+import { createMusicXmlImport, sheetReader } from '../state/import/import-musicxml';
 import { createLibrary, type Library } from '../state/library/library';
 import type { FileSaver, Storage } from '../state/ports';
-import { LIBRARY_WORDS } from '../words/library';
 
 /** Joins the library to the desk and to this device. Fetched when the shelf is first shown. */
 export function openLibrary(desk: Desk, storage: Storage, saver: FileSaver, newId: () => string): Promise<Library> {
@@ -11,7 +12,7 @@ export function openLibrary(desk: Desk, storage: Storage, saver: FileSaver, newI
     storage,
     archive: createArchive(browserArchiveParts()),
     saver,
-    readSheet: async () => ({ ok: false, faults: [{ sentence: LIBRARY_WORDS.noSheets }] }),
+    readSheet: sheetReader(createMusicXmlImport(readScoreInThread)),
     now: Date.now,
     newId,
   });

@@ -126,7 +126,11 @@ describe('bad use', () => {
   });
 
   it('names the commands when none is given', () => {
-    expect(run([], world())).toEqual({ code: 2, out: '', err: expect.stringMatching(/^a command is missing; .*arrange.*export pack\n$/) });
+    expect(run([], world())).toEqual({
+      code: 2,
+      out: '',
+      err: expect.stringMatching(/^a command is missing; .*arrange.*export pack import\n$/),
+    });
     expect(run(['help'], world()).code).toBe(0);
   });
 
@@ -335,6 +339,24 @@ describe('arrange, explain and export', () => {
     expect(write('--format', 'midi', '--out', 'c.mid').code).toBe(0);
     expect(files.written.get('b.mid')).toEqual(files.written.get('c.mid'));
     expect(files.written.get('a.mid')).not.toEqual(files.written.get('c.mid'));
+  });
+
+  it('prints the chart of a score file, with what was left out on standard error, and one sentence for a file that is none', () => {
+    const files = world();
+    run(['export', 'ferry', '--format', 'musicxml', '--out', 'ferry.musicxml', '--open'], files);
+    const xml = new TextDecoder().decode(files.written.get('ferry.musicxml'));
+    const { code, out, err } = run(['import', 'ferry.musicxml'], world({ 'ferry.musicxml': xml }));
+    expect(code).toBe(0);
+    expect(out).toContain('| Em7 C7 | A7b9 | D6/9 | D6/9 |');
+    expect(run(['check', 'back'], world({ back: out }))).toMatchObject({ code: 0, out: '[]\n' });
+    expect(err).toContain('notes were left out');
+    expect(run(['import', 'ferry'], world())).toEqual({
+      code: 1,
+      out: '',
+      err: expect.stringMatching(/^This is no score file\. Expected: .*\.\n$/),
+    });
+    expect(run(['import'], world()).code).toBe(2);
+    expect(run(['import', 'a', 'b'], world()).code).toBe(2);
   });
 
   it('reads the chart of - from the world, and -- ends options', () => {

@@ -46,8 +46,9 @@ const SHORTEST = 2;
 /** The bars to write, in order, with repeats and endings; unfolded again they give every bar once, in its order. */
 export function foldPasses(bars: readonly FoldableBar[]): WrittenMeasure[] {
   const measures: WrittenMeasure[] = [];
+  const entries = entriesOf(bars);
   for (let at = 0; at < bars.length; ) {
-    const passage = passageAt(bars, at);
+    const passage = entries.has(bars[at]?.writtenBar ?? -1) ? passageAt(bars, at) : null;
     if (passage === null) {
       measures.push(plain(at));
       at += 1;
@@ -57,6 +58,15 @@ export function foldPasses(bars: readonly FoldableBar[]): WrittenMeasure[] {
     at += passage.length * passage.passes + (passage.other ? passage.other.body + passage.other.ending : 0);
   }
   return measures;
+}
+
+/** Written bars that a repeat or a section leads to: a repeat sign stands there, and nowhere inside a phrase. */
+function entriesOf(bars: readonly FoldableBar[]): ReadonlySet<number> {
+  const entered = bars.filter((bar, index) => {
+    const before = bars[index - 1];
+    return before === undefined || before.visit !== bar.visit || before.writtenBar !== bar.writtenBar - 1;
+  });
+  return new Set(entered.map(({ writtenBar }) => writtenBar));
 }
 
 /** The bars as they sound, by their indexes: what `foldPasses` was given, in its order. */

@@ -103,7 +103,7 @@ function voices(part: ScorePart, heading: PartHeading, bar: SoundingBar, index: 
   return part.voices.flatMap((voice, v) => {
     const staff = voice.bars[index] ?? { events: [], beams: [] };
     const groups = noteElements(staff, (event) => voice.headsOf(event, index), voice);
-    const chords = heading.chords && v === 0 ? bar.chords : [];
+    const chords = heading.chords && v === 0 ? chordsOf(bar) : [];
     const notes = groups.flatMap(({ tick, notes: written }, g) => {
       const next = groups[g + 1]?.tick ?? bar.ticks;
       const here = chords.filter((chord) => chord.tick - bar.tick >= tick && chord.tick - bar.tick < next);
@@ -112,6 +112,11 @@ function voices(part: ScorePart, heading: PartHeading, bar: SoundingBar, index: 
     const back = v === 0 ? [] : [element('backup', [element('duration', bar.ticks / TICKS_PER_DIVISION)])];
     return [...back, ...notes];
   });
+}
+
+/** The chords of a bar; a stop or a rest says that there is none, or the chord before would go on. */
+function chordsOf(bar: SoundingBar): readonly Pick<SoundingBar['chords'][number], 'tick' | 'chord' | 'symbol'>[] {
+  return bar.chords.length === 0 && bar.playing !== 'band' ? [{ tick: bar.tick, chord: null, symbol: 'N.C.' }] : bar.chords;
 }
 
 function leftBarline(measure: WrittenMeasure): Xml | undefined {

@@ -39,6 +39,8 @@ export type Intake =
 
 /** The largest file that is read, in bytes. */
 export const LARGEST_FILE = 2 * 1024 * 1024;
+/** The largest score file that is read, in bytes: a whole band's score, not only a lead sheet; it is read in a thread of its own. */
+export const LARGEST_SHEET = 16 * 1024 * 1024;
 /** The largest backup that is read, in bytes. */
 export const LARGEST_BACKUP = 64 * 1024 * 1024;
 

@@ -1,7 +1,19 @@
 import { MAX_TEXT_LENGTH } from '../../music/chart/limits';
 import { readChart } from '../../music/chart/read';
 import { LIBRARY_WORDS } from '../../words/library';
-import { type GivenFile, type Intake, kindOfFile, LARGEST_BACKUP, LARGEST_FILE, type SheetReader, textOfBytes } from './intake';
+import {
+  type GivenFile,
+  type Intake,
+  kindOfFile,
+  LARGEST_BACKUP,
+  LARGEST_FILE,
+  LARGEST_SHEET,
+  type SheetReader,
+  textOfBytes,
+} from './intake';
+
+/** The largest file of each kind that is read, in bytes. */
+const LARGEST = { chart: LARGEST_FILE, sheet: LARGEST_SHEET, backup: LARGEST_BACKUP } as const;
 
 /** Reads files one after the other. A chart with faults is taken in as it is: they are shown where they can be mended. */
 export async function takeIn(
@@ -19,7 +31,7 @@ async function takeInOne(file: GivenFile, readSheet: SheetReader, add: (text: st
   const refuse = (why: Extract<Intake, { kind: 'refused' }>['why'], sentence: string): Intake => ({ kind: 'refused', name, why, sentence });
   const kind = kindOfFile(name);
   if (kind === null) return refuse('unknown kind', LIBRARY_WORDS.unknownKind);
-  const most = kind === 'backup' ? LARGEST_BACKUP : LARGEST_FILE;
+  const most = LARGEST[kind];
   if (bytes.length > most) return refuse('too large', LIBRARY_WORDS.tooLarge(bytes.length, most));
   if (kind === 'sheet') {
     const sheet = await readSheet(file);
