@@ -73,26 +73,7 @@ async function start(page: Document): Promise<void> {
   });
 
   const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
-  const listening = once(async () => {
-    const [{ createListening }, { judgeStretch }, { createInputs }] = await Promise.all([
-      import('./state/listening/listening'),
-      import('./state/listening/judge'),
-      import('./input/inputs'),
-    ]);
-    return createListening({
-      desk,
-      player: () => player,
-      ...createInputs(window, ''),
-      storage,
-      judge: judgeStretch,
-      now: Date.now,
-      every: (ms, action) => {
-        const timer = setInterval(action, ms);
-        return () => clearInterval(timer);
-      },
-      hidden: () => page.hidden,
-    });
-  });
+  const listening = once(async () => (await import('./main/open-listening')).openListening(desk, () => player, storage, page));
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   // For programs that drive the page, as the command line does for its sheets.

@@ -1,0 +1,22 @@
+import { createInputs } from '../input/inputs';
+import type { Desk } from '../state/desk';
+import { judgeStretch } from '../state/listening/judge';
+import { createListening } from '../state/listening/listening';
+import type { Player, Storage } from '../state/ports';
+
+/** Joins what listens to the player, the inputs and the desk. Fetched when someone is first to be listened to. */
+export function openListening(desk: Desk, player: () => Player | null, storage: Storage, page: Document) {
+  return createListening({
+    desk,
+    player,
+    ...createInputs(window, ''),
+    storage,
+    judge: judgeStretch,
+    now: Date.now,
+    every: (ms, action) => {
+      const timer = setInterval(action, ms);
+      return () => clearInterval(timer);
+    },
+    hidden: () => page.hidden,
+  });
+}
