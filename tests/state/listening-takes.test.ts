@@ -65,6 +65,15 @@ describe('takes', () => {
     expect(recorded[1]?.stretch.wholePass).toBe(true);
   });
 
+  it('begin with the music when listening begins in the count-in', () => {
+    const { player, takes, recorded, pass } = bench();
+    player.play(request(everyStep(2), { countInBars: 2 }));
+    player.pass(0.1);
+    takes.begin();
+    pass(5 * BAR);
+    expect(recorded.map(({ take }) => take.fromPlayTick)).toEqual([0]);
+  });
+
   it('are cut off by Stop at the last whole bar, and not at all when nothing was played', () => {
     for (const plays of [true, false]) {
       const { player, recorded, pass, play } = bench();

@@ -184,7 +184,7 @@ export function createTakes(): Takes {
       if (fresh) {
         interrupted = null;
         judgedStretches = 0;
-        judgedTo = fromTheStart ? 0 : nextCycle(sounded, heardTick);
+        judgedTo = fromTheStart || heardTick <= 0 ? 0 : nextCycle(sounded, heardTick);
         unbrokenFrom = judgedTo;
         fromTheStart = true;
       }

@@ -9,6 +9,9 @@ import { usePanel } from '../app/use-panel';
 import { CalibrationOffer } from './CalibrationOffer';
 import { StepPictureView } from './StepPictureView';
 
+/** Findings about the place of the whole pattern. */
+const MISPLACED: readonly FindingFacts['kind'][] = ['crossed', 'displaced', 'other clave', 'silent'];
+
 /** What is given to the report. */
 export interface ReportSheetProps {
   readonly listening: Listening;
@@ -28,6 +31,11 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
   };
   const asked = matched.strokes.filter(({ label }) => label !== 'extra').length;
   const right = matched.strokes.filter(({ label }) => label === 'right' || label === 'early' || label === 'late').length;
+  const [first] = assessment.findings;
+  // What lies in the wrong place as a whole is neither right nor in time, stroke by stroke.
+  const misplaced = first !== undefined && MISPLACED.includes(first.facts.kind);
+  const inTime = assessment.timing === 'in time' ? ` ${LISTENING.inTime}` : '';
+  const verdict = misplaced ? null : `${assessment.clean ? LISTENING.clean : LISTENING.share(right, asked)}${inTime}`;
   return (
     <section ref={panel} className="report" aria-label={LISTENING.report} tabIndex={-1}>
       <div className="report-said">
@@ -36,8 +44,7 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
         </button>
         <h2>
           {LISTENING.pass(pass, wholePass)}
-          {': '}
-          {assessment.clean ? LISTENING.clean : LISTENING.share(right, asked)} {assessment.timing === 'in time' && LISTENING.inTime}
+          {verdict && `: ${verdict}`}
         </h2>
         {assessment.findings.length === 0 && <p>{FINDINGS.nothing}</p>}
         <ol className="findings">
