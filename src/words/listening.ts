@@ -105,6 +105,7 @@ export const LISTENING = {
   pictureHint: 'A dot is the middle, its bar the spread. Up is early, down is late.',
   early: 'early',
   late: 'late',
+  millis: (ms: number): string => `${ms} ms`,
   stepRow: (bar: 1 | 2, count: string, meanMs: number | null, spreadMs: number | null, played: number, missed: number): string =>
     [
       `Bar ${bar}, ${count}:`,

@@ -12,19 +12,20 @@ export function StepPictureView({ steps, stepMs }: { readonly steps: readonly St
       <figcaption>
         {LISTENING.picture} <span className="caption">{LISTENING.pictureHint}</span>
       </figcaption>
-      <svg viewBox={`-44 0 ${width + 48} ${height + 24}`} aria-hidden="true">
+      <svg viewBox={`-52 0 ${width + 56} ${height + 24}`} aria-hidden="true">
         <rect className="picture-ground" x={0} y={0} width={width} height={height} />
         {stepMs !== null && <line className="picture-middle" x1={0} x2={width} y1={middle} y2={middle} />}
         <line className="picture-bar" x1={bar * cell} x2={bar * cell} y1={0} y2={height} />
-        <text x={-6} y={14} textAnchor="end">
-          {LISTENING.early}
-        </text>
-        <text x={-6} y={middle + 4} textAnchor="end">
-          {`±${edgeMs}`}
-        </text>
-        <text x={-6} y={height - 4} textAnchor="end">
-          {LISTENING.late}
-        </text>
+        {[
+          [14, LISTENING.early],
+          [31, LISTENING.millis(edgeMs)],
+          [height - 20, LISTENING.millis(edgeMs)],
+          [height - 3, LISTENING.late],
+        ].map(([y, words]) => (
+          <text key={y} x={-6} y={y} textAnchor="end">
+            {words}
+          </text>
+        ))}
         {picture.steps.map(({ cycleStep, x, asked, dot, missed, extra }) => (
           <g key={cycleStep} data-asked={asked || undefined}>
             <text className="picture-count" x={x} y={height + 18} textAnchor="middle">

@@ -70,7 +70,12 @@ function Verdict({ stroke, x, y, cell, size }: VerdictProps) {
     <g className="verdict" data-label={label}>
       <rect x={left} y={y - size * 0.72} width={wide} height={size * 1.44} rx={size * 0.3} />
       <path d={shape(label, left + size * 0.62, y, size * 0.3)} />
-      <text x={left + size * 1.1} y={y + size * 0.34} fontSize={size} textLength={wide - size * 1.4} lengthAdjust="spacingAndGlyphs">
+      <text
+        x={left + size * 1.12}
+        y={y + size * 0.34}
+        fontSize={size}
+        {...(word.length > 3 ? { textLength: wide - size * 1.4, lengthAdjust: 'spacingAndGlyphs' } : {})}
+      >
         {word}
       </text>
     </g>
