@@ -1,4 +1,5 @@
-import { normal, seeded } from './synthetic';
+import { seeded } from '../../src/practice/seeded';
+import { normal } from './synthetic';
 
 /*
  * Synthesised rooms for the clap detector. A clap is two to four bursts of noise within a few milliseconds, coloured by a hand's

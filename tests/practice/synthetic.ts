@@ -5,21 +5,11 @@ import type { PartName, Performance } from '../../src/performance/performance';
 import { secondsAt, steadyTempo } from '../../src/performance/tempo';
 import { expectedStrokes } from '../../src/practice/expected-strokes';
 import type { ExpectedStroke, Matched } from '../../src/practice/labelled';
+import { seeded } from '../../src/practice/seeded';
 import type { Take, TakenNote } from '../../src/practice/take';
 import { strokeOffMs } from '../../src/practice/timing-limits';
 import { halfNotesPerMinute, songSeconds } from '../../src/vocabulary';
 import { chartOf } from '../music/chart/chart-of';
-
-/** Numbers in [0, 1) that are the same for the same seed (mulberry32, public domain). */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** Normally distributed numbers (Box and Muller). */
 export const normal = (random: () => number): number => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
