@@ -1,7 +1,9 @@
+import { ALIGNMENT_WORDS } from './alignment-sentence';
 import { BANNERS } from './banners';
 import { CHANGES } from './changes';
 import { CHART_EDITOR } from './chart-editor';
 import { CHART_SCREEN } from './chart-screen';
+import { FAULT_WORDS } from './fault';
 import { FIGURE_SCREEN } from './figure-screen';
 import { FORM_WORDS } from './form-map';
 import { GRID_WORDS } from './grid';
@@ -13,18 +15,25 @@ import { LIBRARY_WORDS } from './library';
 import { NOTICES } from './notice';
 import { OWN_FIGURE_SCREEN } from './own-figure-screen';
 import { PAGE_NOTICES } from './page-notices';
+import { PAD_WORDS } from './rhythm-pad';
 import { SCREEN } from './screen';
+import { SETTINGS_SCREEN } from './settings-screen';
 import { CAMBIOS } from './spanish/changes';
 import { CIFRADO, EDITOR } from './spanish/chart';
 import { PIEZAS } from './spanish/counting';
 import { FORMA } from './spanish/form-map';
 import { CUADRICULA } from './spanish/grid';
+import { DIRECCIONES, FALTAS } from './spanish/judgements';
 import { ESTANTE } from './spanish/library';
+import { AJUSTES } from './spanish/more-settings';
 import { NOTICIAS } from './spanish/notices';
+import { RITMO_PROPIO } from './spanish/rhythm-pad';
 import { PANTALLA } from './spanish/screen';
 import { AVISOS, AVISOS_DE_EJERCICIO, COSTUMBRES, FIGURA, FIGURA_PROPIA, IDIOMA } from './spanish/settings';
 import { MANO } from './spanish/shapes';
+import { PORQUES } from './spanish/why';
 import { SPOKEN } from './spoken';
+import { WHY_WORDS } from './why';
 
 /** Every table in Spanish, with music terms as Cuban and Puerto Rican players use them. Fetched only when Spanish is spoken. */
 export const SPANISH: readonly Translation[] = [
@@ -44,4 +53,9 @@ export const SPANISH: readonly Translation[] = [
   [NOTICES, NOTICIAS],
   [OWN_FIGURE_SCREEN, FIGURA_PROPIA],
   [PAGE_NOTICES, AVISOS],
+  [SETTINGS_SCREEN, AJUSTES],
+  [PAD_WORDS, RITMO_PROPIO],
+  [WHY_WORDS, PORQUES],
+  [ALIGNMENT_WORDS, DIRECCIONES],
+  [FAULT_WORDS, FALTAS],
 ];
