@@ -5,6 +5,7 @@ import { CHART_EDITOR } from './chart-editor';
 import { CHART_SCREEN } from './chart-screen';
 import { FAULT_WORDS } from './fault';
 import { FIGURE_SCREEN } from './figure-screen';
+import { FINDINGS } from './findings';
 import { FORM_WORDS } from './form-map';
 import { GRID_WORDS } from './grid';
 import { HABITS_SCREEN } from './habits-screen';
@@ -12,6 +13,7 @@ import { SHAPE_WORDS } from './hand-shape';
 import type { Translation } from './language';
 import { LANGUAGE_SCREEN } from './language-screen';
 import { LIBRARY_WORDS } from './library';
+import { LISTENING } from './listening';
 import { NOTICES } from './notice';
 import { OWN_FIGURE_SCREEN } from './own-figure-screen';
 import { PAGE_NOTICES } from './page-notices';
@@ -21,10 +23,12 @@ import { SETTINGS_SCREEN } from './settings-screen';
 import { CAMBIOS } from './spanish/changes';
 import { CIFRADO, EDITOR } from './spanish/chart';
 import { PIEZAS } from './spanish/counting';
+import { HALLAZGOS } from './spanish/findings';
 import { FORMA } from './spanish/form-map';
 import { CUADRICULA } from './spanish/grid';
 import { DIRECCIONES, FALTAS } from './spanish/judgements';
 import { ESTANTE } from './spanish/library';
+import { ACOMPANAR } from './spanish/listening';
 import { AJUSTES } from './spanish/more-settings';
 import { NOTICIAS } from './spanish/notices';
 import { RITMO_PROPIO } from './spanish/rhythm-pad';
@@ -58,4 +62,6 @@ export const SPANISH: readonly Translation[] = [
   [WHY_WORDS, PORQUES],
   [ALIGNMENT_WORDS, DIRECCIONES],
   [FAULT_WORDS, FALTAS],
+  [FINDINGS, HALLAZGOS],
+  [LISTENING, ACOMPANAR],
 ];
