@@ -158,6 +158,8 @@ export interface Stroke<Role extends string = PianoRole | BassRole> {
   readonly device: Device | null;
   /** True when it is struck on the first pass only, not again round a loop. */
   readonly firstPassOnly: boolean;
+  /** True when a player has changed it by hand; missing otherwise. */
+  readonly edited?: true;
   readonly reason: StrokeReason;
 }
 /** A stroke of one hand at the piano. */

@@ -19,11 +19,15 @@ export function claveStrokes(bars: readonly SoundingBar[], kind: ClaveKind): Dru
 
 /**
  * What the piano states against the clave: the rhythm of its commonest complete clave cycle of groove bars, or of a crossed cycle
- * if there is one.
+ * if there is one. `crossedAt` is the bar (index in the form) where the first crossed cycle begins, or null.
  */
-export function alignmentOf(bars: readonly SoundingBar[], piano: readonly PianoStroke[], clave: Clave): Alignment {
+export function alignmentOf(
+  bars: readonly SoundingBar[],
+  piano: readonly PianoStroke[],
+  clave: Clave,
+): { readonly alignment: Alignment; readonly crossedAt: number | null } {
   const onsets = new Set(piano.filter((stroke) => !stroke.firstPassOnly).map((stroke) => stroke.tick));
-  const counted = new Map<string, { readonly alignment: Alignment; times: number }>();
+  const counted = new Map<string, { readonly alignment: Alignment; readonly bar: number; times: number }>();
   bars.forEach((first, index) => {
     const second = bars[index + 1];
     if (!second || first.cycleStep !== 0 || second.cycleStep !== sideSteps(first) || first.kind !== 'groove' || second.kind !== 'groove')
@@ -34,7 +38,7 @@ export function alignmentOf(bars: readonly SoundingBar[], piano: readonly PianoS
     const key = `${direction} ${grid.map((sounds) => (sounds ? 'x' : '.')).join('')}`;
     const known = counted.get(key);
     if (known) known.times += 1;
-    else counted.set(key, { alignment: alignment(grid, { kind: clave.kind, direction }), times: 1 });
+    else counted.set(key, { alignment: alignment(grid, { kind: clave.kind, direction }), bar: first.index, times: 1 });
   });
   const found = [...counted.values()];
   const crossed = found.find((cycle) => cycle.alignment.verdict === 'crossed');
@@ -42,11 +46,6 @@ export function alignmentOf(bars: readonly SoundingBar[], piano: readonly PianoS
     (best, cycle) => (best && best.times >= cycle.times ? best : cycle),
     undefined,
   );
-  return (
-    (crossed ?? commonest)?.alignment ??
-    alignment(
-      Array.from({ length: clave.kind === 'bembe' ? 12 : 16 }, () => false),
-      clave,
-    )
-  );
+  const silent = Array.from({ length: clave.kind === 'bembe' ? 12 : 16 }, () => false);
+  return { alignment: (crossed ?? commonest)?.alignment ?? alignment(silent, clave), crossedAt: crossed?.bar ?? null };
 }

@@ -1,17 +1,28 @@
-import type { PianoStroke } from '../vocabulary';
+import type { Device, PianoStroke } from '../vocabulary';
 import type { ChartNotice, SoundingBar } from './chart/chart';
 import type { HarmonicTimeline } from './harmony/timeline';
 import type { UnfitEdit } from './montuno/edits';
 import type { StyleRow } from './styles/styles';
 
-/** What an arrangement has to say beside the form's own notices: a tempo outside the style, a figure that had to bend, an edit that fits nowhere. */
+/** What an arrangement has to say beside the form's own notices: a tempo outside the style, a figure that had to bend or is crossed, an edit that fits nowhere, a device with nothing to do. */
 export function arrangeNotices(
   timeline: HarmonicTimeline,
   styleAt: (bar: SoundingBar) => StyleRow,
   rightHand: readonly PianoStroke[],
-  unfit: readonly UnfitEdit[],
+  found: {
+    readonly unfit: readonly UnfitEdit[];
+    readonly idle: readonly Device[];
+    /** First bar of a cycle that came out crossed, with the direction it states; null when none did. */
+    readonly crossed: { readonly bar: number; readonly states: string } | null;
+  },
 ): ChartNotice[] {
-  return [...tempoNotices(timeline, styleAt), ...bendNotices(timeline, rightHand), ...editNotices(timeline, unfit)];
+  return [
+    ...tempoNotices(timeline, styleAt),
+    ...bendNotices(timeline, rightHand),
+    ...editNotices(timeline, found.unfit),
+    ...found.idle.map((device): ChartNotice => ({ code: 'device idle', bar: null, section: null, detail: { device } })),
+    ...(found.crossed ? [crossedNotice(timeline, found.crossed)] : []),
+  ];
 }
 
 /** Said once for each style whose usual range the tempo leaves. */
@@ -47,6 +58,13 @@ function bendNotices({ bars }: HarmonicTimeline, rightHand: readonly PianoStroke
       : [];
   });
 }
+
+const crossedNotice = (timeline: HarmonicTimeline, { bar, states }: { readonly bar: number; readonly states: string }): ChartNotice => ({
+  code: 'figure crossed',
+  bar,
+  section: timeline.bars.find(({ index }) => index === bar)?.section ?? null,
+  detail: { states },
+});
 
 function editNotices({ bars }: HarmonicTimeline, unfit: readonly UnfitEdit[]): ChartNotice[] {
   return unfit.map(({ edit, why }) => ({

@@ -88,7 +88,7 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
     closed: timeline.closed,
     ...(options.percussion === undefined ? {} : { choice: options.percussion }),
   });
-  const { rightHand, leftHand, unfit } = buildFigure(timeline, {
+  const { rightHand, leftHand, unfit, idle } = buildFigure(timeline, {
     barFigure,
     claveKind: kind,
     colour,
@@ -100,6 +100,9 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
     edits: options.edits ?? [],
     ...(options.solo === 'scaffold' ? { instead: guideTonesOnly } : {}),
   });
+  const { alignment, crossedAt } = alignmentOf(timeline.bars, rightHand.length > 0 ? rightHand : leftHand, form.clave);
+  // Crossed on purpose needs no notice.
+  const crossed = crossedAt === null || options.crossed ? null : { bar: crossedAt, states: alignment.states };
   return {
     title: transposed.title,
     key: transposed.key,
@@ -118,8 +121,8 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
     fromTick: timeline.fromTick,
     toTick: timeline.toTick,
     parts: { rightHand, leftHand, bass, clave: claveStrokes(timeline.bars, kind), percussion },
-    alignment: alignmentOf(timeline.bars, rightHand.length > 0 ? rightHand : leftHand, form.clave),
-    notices: [...form.notices, ...arrangeNotices(timeline, styleAt, rightHand, unfit)],
+    alignment,
+    notices: [...form.notices, ...arrangeNotices(timeline, styleAt, rightHand, { unfit, idle, crossed })],
   };
 }
 

@@ -47,20 +47,22 @@ function editFrom(saved: unknown): FigureEdit | null {
   const bar = whole(fields.bar, 0, MOST_BARS);
   const step = whole(fields.step, 0, MOST_STEPS - 1);
   if (bar === null || step === null) return null;
+  const side = oneOf([2, 3] as const, fields.side);
+  const at = { bar, step, ...(side === null ? {} : { side }) };
   switch (fields.change) {
     case 'off':
-      return { bar, step, change: 'off' };
+      return { ...at, change: 'off' };
     case 'on': {
       const as = oneOf(['octave', 'inner'], fields.as);
-      return as && { bar, step, change: 'on', as };
+      return as && { ...at, change: 'on', as };
     }
     case 'pitch': {
       const semitones = whole(fields.semitones, -88, 88);
-      return semitones === null ? null : { bar, step, change: 'pitch', semitones };
+      return semitones === null ? null : { ...at, change: 'pitch', semitones };
     }
     case 'length': {
       const steps = whole(fields.steps, 1, MOST_STEPS);
-      return steps === null ? null : { bar, step, change: 'length', steps };
+      return steps === null ? null : { ...at, change: 'length', steps };
     }
     default:
       return null;

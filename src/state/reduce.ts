@@ -1,4 +1,5 @@
 import type { Chart, Form } from '../music/chart/chart';
+import { styleOf } from '../music/styles/styles';
 import type { DeskCommand } from './command';
 import type { DeskState } from './desk-state';
 import { cycleAt, moveEnd, snap, withBarAfter, withBarBefore } from './loop';
@@ -22,7 +23,7 @@ export function withText(state: DeskState, text: string, pipeline: Pipeline): De
   return remake({ ...state, text, faults: [], settings }, pipeline);
 }
 
-/** Settings for a chart that is opened for the first time: its own clave, its tempo as the goal, and a calmer tempo to begin with. */
+/** Settings for a chart that is opened for the first time: its own clave, its style's colour, its tempo as the goal, and a calmer tempo to begin with. */
 export function settingsForChart(chart: Chart, base: Settings): Settings {
   return {
     ...base,
@@ -30,6 +31,7 @@ export function settingsForChart(chart: Chart, base: Settings): Settings {
     goalTempo: chart.tempo,
     direction: chart.clave.direction,
     kind: chart.clave.kind === 'rumba' ? 'rumba' : 'son',
+    colour: styleOf(chart.style).colour,
     loop: null,
     transpose: 0,
     seed: 0,

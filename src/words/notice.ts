@@ -16,15 +16,43 @@ const SENTENCES: Sentences = {
   'outside the clave': (notice) => `${styleOf(notice)} is not built on this clave: ${lowerPlace(notice)} gets one safe accompaniment.`,
   'label disagrees': (notice) =>
     `${place(notice)} is marked ${notice.detail.label ?? 'otherwise'}, but by the count it begins in ${notice.detail.counted ?? 'the other direction'}.`,
-  'style against meter': ({ detail }) =>
-    `The style ${detail.style ?? 'named'} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
+  'style against meter': ({ detail, section }) =>
+    `The style ${detail.style ?? 'named'}${section === null ? '' : ` of ${section}`} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
   'tempo outside style': ({ detail }) => `The tempo lies outside what is usual for ${detail.style ?? 'the style'}${range(detail)}.`,
   'figure bends': ({ bar, detail }) =>
     `The written figure bends in bar ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'the chord'))} has no inner notes for it there, so it plays octaves.`,
   'edit out of place': ({ bar, detail }) =>
-    `A change made by hand in bar ${(bar ?? 0) + 1}, on ${SPOKEN.count(Number(detail.step ?? 0), false)}, ${detail.why === 'outside the keys' ? 'goes past the last key of the instrument; notes beyond it are left out.' : 'finds nothing to change there now; it is kept.'}`,
-  'open odd vamp': (notice) =>
-    `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; it is held twice so that the sides close.`,
+    `A change made by hand in bar ${(bar ?? 0) + 1}, on ${SPOKEN.count(Number(detail.step ?? 0), false)}, ${EDIT_TROUBLE[String(detail.why)] ?? 'finds nothing to change there now'}; it is kept.`,
+  'figure crossed': ({ bar, detail }) =>
+    `From bar ${(bar ?? 0) + 1} the piano is crossed: its rhythm states ${detail.states ?? 'the other direction'}, and the clave goes the other way.`,
+  'device idle': ({ detail }) => IDLE_DEVICES[String(detail.device)] ?? 'One device finds nothing to do here.',
+  'unknown role': ({ section, detail }) =>
+    `${section ?? 'A section'}, line ${detail.line ?? '?'}: no role is called ${detail.role ?? 'that'}${detail.nearest === undefined ? '' : ` (${detail.nearest}?)`}. It plays as a section without a role.`,
+  'open odd vamp': (notice) => `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; ${held(notice)}.`,
+};
+
+function held({ detail }: ChartNotice): string {
+  const passes = Number(detail.passes ?? 2);
+  const times = passes === 1 ? 'once' : passes === 2 ? 'twice' : `${passes} times`;
+  return detail.closes === 'no'
+    ? `held ${times} it does not close the clave, and what follows begins on the other side`
+    : `it is held ${times} so that the sides close`;
+}
+
+const EDIT_TROUBLE: Readonly<Record<string, string>> = {
+  rest: 'lies where the piano rests',
+  'nothing struck': 'finds nothing struck there now',
+  'struck already': 'would add a stroke where there is one already',
+  'other side': 'belongs to the other side of the clave, and its cycle has no such bar now',
+  'outside the keys': 'goes past the last key of the instrument, so notes beyond it are left out',
+};
+
+const IDLE_DEVICES: Readonly<Record<string, string>> = {
+  'half-step-out':
+    'Half step out and back finds no cycle to take outside: it needs a riff, or two cycles or more over no more than two chords.',
+  'octaves-only': 'Octaves only changes nothing here: the figure has nothing inside its octaves.',
+  'extra-note': 'The extra note finds no empty beat 3 on the 3-side.',
+  'double-notes': 'Double notes find no inner eighth to split.',
 };
 
 const place = ({ section }: ChartNotice): string => section ?? 'The chart';

@@ -4,7 +4,9 @@ import type { WhyFacts, WhyNote } from './why-facts';
 
 /** The sentence about a stroke in English: what it is, how it came there and where it is struck, then anything out of the ordinary. */
 export function whyInEnglish(facts: WhyFacts): string {
-  const remarks = [lineRemark(facts), deviceRemark(facts), fallbackRemark(facts), firstPassRemark(facts)].filter((remark) => remark !== '');
+  const remarks = [lineRemark(facts), deviceRemark(facts), fallbackRemark(facts), firstPassRemark(facts), editRemark(facts)].filter(
+    (remark) => remark !== '',
+  );
   return [identity(facts), placeAndMove(facts), ...remarks].join(' ');
 }
 
@@ -114,6 +116,8 @@ const FALLBACKS: Readonly<Record<NonNullable<StrokeReason['fallback']>, string>>
 
 const fallbackRemark = ({ fallback, device }: WhyFacts): string =>
   fallback === null || device === 'octaves-only' ? '' : FALLBACKS[fallback];
+
+const editRemark = ({ edited }: WhyFacts): string => (edited ? 'It was changed by hand.' : '');
 
 function firstPassRemark(facts: WhyFacts): string {
   if (!facts.firstPassOnly) return '';

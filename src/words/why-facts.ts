@@ -40,6 +40,8 @@ export interface WhyFacts {
   readonly lift: number;
   readonly fallback: StrokeReason['fallback'];
   readonly firstPassOnly: boolean;
+  /** True when the player has changed it by hand. */
+  readonly edited: boolean;
 }
 
 /** What there is to say about a stroke. `bars` are the bars of its score. Throws when no bar holds the stroke. */
@@ -72,6 +74,7 @@ export function whyFacts(stroke: Stroke, bars: readonly SoundingBar[]): WhyFacts
     lift: stroke.lift,
     fallback,
     firstPassOnly: stroke.firstPassOnly,
+    edited: stroke.edited === true,
   };
 }
 

@@ -12,11 +12,40 @@ describe('notices', () => {
   it.each([
     ['section on the other side', { side: 3, firstSide: 2, firstBar: 0 }, 'A comes back on the 3-side: recount, or is a bar missing?'],
     ['odd section', { bars: 7 }, 'A lasts 7 bars, which does not close the clave: what follows begins on the other side.'],
-    ['open odd vamp', { bars: 1 }, 'A lasts 1 bar, so the clave turns over each time round; it is held twice so that the sides close.'],
+    [
+      'open odd vamp',
+      { bars: 1, passes: 2, closes: 'yes' },
+      'A lasts 1 bar, so the clave turns over each time round; it is held twice so that the sides close.',
+    ],
     ['half-side', { steps: 4 }, 'A short bar in A moves the clave by half a side from here on; the chart can say where it restarts.'],
     ['outside the clave', { style: 'merengue' }, 'Merengue is not built on this clave: A gets one safe accompaniment.'],
     ['label disagrees', { label: '3-2', counted: '2-3' }, 'A is marked 3-2, but by the count it begins in 2-3.'],
-    ['style against meter', { style: 'bembe', meter: '4/4', usual: '6/8' }, 'The style bembe is played in 6/8, but the chart is in 4/4.'],
+    [
+      'style against meter',
+      { style: 'bembe', meter: '4/4', usual: '6/8' },
+      'The style bembe of A is played in 6/8, but the chart is in 4/4.',
+    ],
+    [
+      'open odd vamp',
+      { bars: 3, passes: 3, closes: 'no' },
+      'A lasts 3 bars, so the clave turns over each time round; held 3 times it does not close the clave, and what follows begins on the other side.',
+    ],
+    [
+      'unknown role',
+      { role: 'corro', line: 4, nearest: 'coro' },
+      'A, line 4: no role is called corro (coro?). It plays as a section without a role.',
+    ],
+    ['figure crossed', { states: '3-2' }, 'From bar 8 the piano is crossed: its rhythm states 3-2, and the clave goes the other way.'],
+    [
+      'edit out of place',
+      { step: 3, why: 'other side' },
+      'A change made by hand in bar 8, on the & of 2, belongs to the other side of the clave, and its cycle has no such bar now; it is kept.',
+    ],
+    [
+      'device idle',
+      { device: 'half-step-out' },
+      'Half step out and back finds no cycle to take outside: it needs a riff, or two cycles or more over no more than two chords.',
+    ],
     [
       'tempo outside style',
       { style: 'bolero', from: 40, to: 60 },

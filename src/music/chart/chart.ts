@@ -63,6 +63,8 @@ export interface WrittenBar {
 export interface Section {
   readonly name: string;
   readonly role: SectionRole | null;
+  /** A role as typed that is none of the known ones: it is kept, said, and the section plays without a role. */
+  readonly unknownRole?: string;
   /** Times played in all. */
   readonly times: number;
   readonly onCue: boolean;
@@ -130,6 +132,9 @@ export interface ChartNotice {
     | 'tempo outside style'
     | 'figure bends'
     | 'edit out of place'
+    | 'figure crossed'
+    | 'device idle'
+    | 'unknown role'
     | 'open odd vamp';
   /** Sounding bar (from 0) it concerns, or null when it concerns the text alone. */
   readonly bar: number | null;

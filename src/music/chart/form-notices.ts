@@ -7,7 +7,7 @@ import { cycleSteps } from './vamp-passes';
  * What is worth saying about a form, in the order it is heard.
  * - `odd section`: a section's own length does not close the clave cycle (detail `bars`); once per section.
  * - `section on the other side`: detail `side`, `firstSide`, `firstBar` (sounding, from 0); each time it is so.
- * - `open odd vamp`: an open section that turns the clave over each time (detail `bars`); once.
+ * - `open odd vamp`: an open section that turns the clave over each time (detail `bars`, `passes`, `closes`: whether so many passes end where the clave does); once.
  * - `half-side`: a short bar moves the cycle by half a side (detail `steps`).
  * - `label disagrees`: the head's label against the count (detail `label`, `counted`).
  * - `outside the clave`: a style not built on this clave (detail `style`); once per section.
@@ -29,7 +29,12 @@ export function formNotices(chart: Chart, form: Omit<Form, 'notices'>, swapped: 
       const style = bars[0]?.style ?? chart.style;
       if (styleNamed(style)?.onClave === false) add('outside the clave', { style });
       const steps = bars.reduce((sum, bar) => sum + bar.ticks, 0) / TICKS_PER_STEP;
-      if (steps % cycle !== 0) add(visit.onCue ? 'open odd vamp' : 'odd section', { bars: bars.length });
+      if (visit.onCue) {
+        const on = form.visits.slice(form.visits.indexOf(visit));
+        const left = on.findIndex(({ section: name }) => name !== visit.section);
+        const passes = left < 0 ? on.length : left;
+        if (steps % cycle !== 0) add('open odd vamp', { bars: bars.length, passes, closes: (steps * passes) % cycle === 0 ? 'yes' : 'no' });
+      } else if (steps % cycle !== 0) add('odd section', { bars: bars.length });
     }
     if (visit.otherSide && first && !visit.onCue)
       add('section on the other side', { side: visit.side, firstSide: first.side, firstBar: first.fromBar });

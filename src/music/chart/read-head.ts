@@ -26,14 +26,13 @@ export const headless = (name: string): SectionHead => ({
 
 const ATTRIBUTES = ['role', 'style', 'key', 'tempo', 'figure', 'clave', 'on cue'] as const;
 
-const readRole: ReadValue<SectionRole> = (text) => {
-  const role = SECTION_ROLES.find((known) => known === text.toLowerCase().replace(/\s+/g, ' '));
-  if (role) return { ok: true, value: role };
-  return {
-    ok: false,
-    faults: [{ code: 'unknown role', expected: `a role: ${SECTION_ROLES.join(', ')}`, nearest: nearest(text, SECTION_ROLES) }],
-  };
-};
+const roleNamed = (text: string): SectionRole | null =>
+  SECTION_ROLES.find((known) => known === text.toLowerCase().replace(/\s+/g, ' ')) ?? null;
+
+const missingRole: ReadValue<SectionRole> = () => ({
+  ok: false,
+  faults: [{ code: 'unknown role', expected: `a role: ${SECTION_ROLES.join(', ')}`, nearest: null }],
+});
 
 /** Reads what stands between `[` and `]`: a name (which may be missing) and attributes, separated by commas. `column` is that of the first character after `[`. */
 export function readHead(text: string, line: number, column: number, meter: Meter, faults: FaultList): SectionHead {
@@ -61,7 +60,10 @@ export function readHead(text: string, line: number, column: number, meter: Mete
     };
     switch (attribute.name) {
       case 'role':
-        found.role = value(readRole);
+        found.role = roleNamed(attribute.value);
+        // Words are told and kept; what could not be written back is a fault.
+        if (attribute.value === '' || /[\]:]/.test(attribute.value)) value(missingRole);
+        else if (!found.role) found.unknownRole = attribute.value;
         break;
       case 'style':
         found.style = value(readStyle);

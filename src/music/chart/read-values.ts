@@ -126,7 +126,7 @@ export const readFigure =
     }
     return wrong(
       'unknown figure',
-      `two bars of ${half} steps, x for a stroke and . for a rest, such as ${half === 8 ? 'x.xx.x.x .x.xx.x.' : 'x.xx.x .x.x.x'}`,
+      `two bars of ${half} steps, x for a stroke and . for a rest, such as ${half === 8 ? 'x.xx.x.x .x.xx.x.' : 'x.xx.x .x.x.x'}; found ${plain.length} steps`,
       null,
     );
   };

@@ -1,8 +1,9 @@
 import { failed, ok, type Result } from '../../vocabulary';
-import type { Chart, ChartFault, ChartNotice, Section } from './chart';
+import { type Chart, type ChartFault, type ChartNotice, SECTION_ROLES, type Section } from './chart';
 import { checkLength, checkSections } from './check-form';
 import { FaultList, type Place } from './faults';
 import { MAX_TEXT_LENGTH } from './limits';
+import { nearest } from './nearest';
 import { readForm } from './read-form';
 import { headless, readHead } from './read-head';
 import { type HeaderLine, isHeaderLine, readHeader, readHeaderLine } from './read-header';
@@ -29,7 +30,7 @@ export function readChart(text: string): Result<Chart, ChartFault> {
   const comments = lines.flatMap(({ line, text: before, comment }) =>
     comment === null ? [] : [{ line, text: comment, wholeLine: before.trim() === '' }],
   );
-  const chart: Chart = { ...header, sections, form, comments, notices: noticesOf(header) };
+  const chart: Chart = { ...header, sections, form, comments, notices: noticesOf(header, sections) };
   if (faults.empty) checkLength(chart, lines, faults);
   return faults.empty ? ok(chart) : failed(...faults.sorted());
 }
@@ -139,7 +140,22 @@ function freeName(name: string, taken: ReadonlySet<string>): string {
   return `${name}${number}`;
 }
 
-function noticesOf({ style, meter }: Pick<Chart, 'style' | 'meter'>): ChartNotice[] {
-  const usual = styleNamed(style)?.meter;
-  return usual && usual !== meter ? [{ code: 'style against meter', bar: null, section: null, detail: { style, meter, usual } }] : [];
+/** What is worth saying about the text as typed: a style of the other meter, a role that there is not. */
+function noticesOf({ style, meter }: Pick<Chart, 'style' | 'meter'>, sections: readonly Section[]): ChartNotice[] {
+  const against = (name: string, section: string | null): ChartNotice[] => {
+    const usual = styleNamed(name)?.meter;
+    return usual && usual !== meter ? [{ code: 'style against meter', bar: null, section, detail: { style: name, meter, usual } }] : [];
+  };
+  const roles = sections.flatMap(({ name, line, unknownRole }): ChartNotice[] => {
+    if (!unknownRole) return [];
+    const near = nearest(unknownRole, SECTION_ROLES);
+    return [
+      { code: 'unknown role', bar: null, section: name, detail: { role: unknownRole, line, ...(near === null ? {} : { nearest: near }) } },
+    ];
+  });
+  return [
+    ...against(style, null),
+    ...sections.flatMap((section) => (section.style === null ? [] : against(section.style, section.name))),
+    ...roles,
+  ];
 }

@@ -162,8 +162,9 @@ function tuneNote(sketch: Sketch, before: number, after: number | undefined, str
     // Near the hand's octave, so that the tune does not wander off.
     const near = [note.pitch - 12, note.pitch].filter((pitch) => Math.abs(pitch - sketch.octave.pitch) <= 9);
     const [pitch = note.pitch] = near.sort((a, b) => leaps(a) - leaps(b) || Math.abs(a - before) - Math.abs(b - before));
-    const tells = TELLING.includes(note.degree) && !struck.has(note.degree);
-    return { note: { ...note, pitch }, cost: place + 2 * leaps(pitch) + (Math.abs(pitch - before) === 6 ? 2 : 0) - (tells ? 5 : 0) };
+    const third = note.degree === '3' || note.degree === 'b3' ? 7 : 5;
+    const tells = TELLING.includes(note.degree) && !struck.has(note.degree) ? third : 0;
+    return { note: { ...note, pitch }, cost: place + 2 * leaps(pitch) + (Math.abs(pitch - before) === 6 ? 2 : 0) - tells };
   });
   return choices.reduce((best, choice) => (choice.cost < best.cost ? choice : best), choices[0] ?? { note: sketch.octave, cost: 0 }).note;
 }

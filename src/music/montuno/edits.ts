@@ -1,42 +1,71 @@
-import { TICKS_PER_STEP } from '../../vocabulary';
-import type { HarmonicTimeline } from '../harmony/timeline';
+import { type Side, TICKS_PER_STEP } from '../../vocabulary';
+import { sideSteps } from '../harmony/bar-steps';
+import type { HarmonicTimeline, HarmonyBar } from '../harmony/timeline';
 import { degreeSemitones, mod12 } from '../pitch/spell';
 import { degreeAt, type Sketch } from './sketch';
 
-/** A change that a player made to one stroke by hand. Bars count sounding bars from 0, steps eighths of the bar from 0. */
-export type FigureEdit =
-  | { readonly bar: number; readonly step: number; readonly change: 'off' }
-  | { readonly bar: number; readonly step: number; readonly change: 'on'; readonly as: 'octave' | 'inner' }
-  | { readonly bar: number; readonly step: number; readonly change: 'pitch'; readonly semitones: number }
-  | { readonly bar: number; readonly step: number; readonly change: 'length'; readonly steps: number };
+/**
+ * A change that a player made to one stroke by hand. Bars count sounding bars from 0, steps eighths of the bar from 0. `side` is the side
+ * that the bar was when it was changed: when the direction is exchanged, the change goes with its side to the other bar of the cycle.
+ */
+export type FigureEdit = { readonly bar: number; readonly step: number; readonly side?: Side } & (
+  | { readonly change: 'off' }
+  | { readonly change: 'on'; readonly as: 'octave' | 'inner' }
+  | { readonly change: 'pitch'; readonly semitones: number }
+  | { readonly change: 'length'; readonly steps: number }
+);
 
-/** An edit that could not be done, and why. */
+/** An edit that could not be done as it was made, and why. */
 export interface UnfitEdit {
   readonly edit: FigureEdit;
-  readonly why: 'rest' | 'outside the keys';
+  readonly why: 'rest' | 'nothing struck' | 'struck already' | 'other side' | 'outside the keys';
 }
 
-/** The sketches with every edit done, in the order they were made. An edit on a rest, or where the band does not play, changes nothing and is given back. */
+/**
+ * The sketches with every edit done, in the order they were made. One that finds nothing to change, lies on a rest or has no bar of its
+ * side in its cycle changes nothing and is given back. `placed` says where the edits are that were done.
+ */
 export function applyEdits(
   sketches: readonly Sketch[],
   edits: readonly FigureEdit[],
   timeline: HarmonicTimeline,
-): { readonly sketches: readonly Sketch[]; readonly unfit: readonly UnfitEdit[] } {
+): { readonly sketches: readonly Sketch[]; readonly unfit: readonly UnfitEdit[]; readonly placed: readonly FigureEdit[] } {
   let figure = sketches;
   const unfit: UnfitEdit[] = [];
-  for (const edit of edits) {
-    if (fits(figure, edit, timeline)) figure = applied(figure, edit, timeline);
-    else if (timeline.bars.some(({ index }) => index === edit.bar)) unfit.push({ edit, why: 'rest' });
+  const placed: FigureEdit[] = [];
+  for (const made of edits) {
+    const bar = barOf(made, timeline);
+    if (bar === undefined) continue;
+    if (bar === null) {
+      unfit.push({ edit: made, why: 'other side' });
+      continue;
+    }
+    const edit = { ...made, bar: bar.index };
+    const why = unfitness(figure, edit, bar);
+    if (why === null) {
+      figure = applied(figure, edit, timeline);
+      placed.push(edit);
+    } else unfit.push({ edit, why });
   }
-  return { sketches: figure, unfit };
+  return { sketches: figure, unfit, placed };
 }
 
-/** True when an edit finds the stroke it changes (or, for `on`, a place to put one). */
-function fits(sketches: readonly Sketch[], edit: FigureEdit, timeline: HarmonicTimeline): boolean {
-  const bar = timeline.bars.find(({ index }) => index === edit.bar);
-  if (bar?.playing !== 'band' || edit.step * TICKS_PER_STEP >= bar.ticks) return false;
+/** The bar that an edit belongs to: its own, or its neighbour in the cycle where the sides are exchanged; null when no bar there has its side, undefined outside the range. */
+function barOf({ bar, side }: FigureEdit, { bars }: HarmonicTimeline): HarmonyBar | null | undefined {
+  const at = bars.findIndex(({ index }) => index === bar);
+  const own = bars[at];
+  if (!own || side === undefined || own.side === side) return own;
+  const other = bars[own.cycleStep === 0 ? at + 1 : at - 1];
+  const sameCycle = other && Math.abs(other.cycleStep - own.cycleStep) === sideSteps(own) && other.side === side;
+  return sameCycle ? other : null;
+}
+
+/** Why an edit does not find the stroke it changes (or, for `on`, a place to put one); null when it does. */
+function unfitness(sketches: readonly Sketch[], edit: FigureEdit, bar: HarmonyBar): UnfitEdit['why'] | null {
+  if (bar.playing !== 'band' || edit.step * TICKS_PER_STEP >= bar.ticks) return 'rest';
   const struck = sketches.some(({ planned }) => planned.bar.index === edit.bar && planned.step === edit.step);
-  return edit.change === 'on' ? !struck && sketches.length > 0 : struck;
+  if (edit.change === 'on') return struck ? 'struck already' : sketches.length > 0 ? null : 'rest';
+  return struck ? null : 'nothing struck';
 }
 
 function applied(sketches: readonly Sketch[], edit: FigureEdit, timeline: HarmonicTimeline): readonly Sketch[] {
@@ -47,12 +76,13 @@ function applied(sketches: readonly Sketch[], edit: FigureEdit, timeline: Harmon
 }
 
 function changed(sketch: Sketch, edit: Extract<FigureEdit, { readonly change: 'pitch' | 'length' }>): Sketch {
-  if (edit.change === 'length') return { ...sketch, lengthTicks: Math.max(1, edit.steps) * TICKS_PER_STEP };
+  if (edit.change === 'length')
+    return { ...sketch, lengthTicks: Math.max(1, edit.steps) * TICKS_PER_STEP, edited: sketch.edited ?? 'length' };
   const moved = (note: Sketch['octave']) => ({
     pitch: note.pitch + edit.semitones,
     degree: degreeAt(sketch.planned, mod12(degreeSemitones[note.degree] + edit.semitones)),
   });
-  return { ...sketch, notes: sketch.notes.map(moved), octave: moved(sketch.octave), edited: true };
+  return { ...sketch, notes: sketch.notes.map(moved), octave: moved(sketch.octave), edited: 'pitch or place' };
 }
 
 /** A stroke switched on takes the shape of the hand at that moment: the stroke before it, or the one after. */
@@ -78,7 +108,7 @@ function withAdded(
     planned,
     role: inner ? 'inner' : 'octave',
     notes: inner ? model.notes : [octave, { ...octave, pitch: octave.pitch + 12 }],
-    edited: true,
+    edited: 'pitch or place',
   };
   return [...sketches, added].sort((a, b) => a.planned.tick - b.planned.tick);
 }

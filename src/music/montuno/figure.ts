@@ -59,8 +59,9 @@ export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions):
   const drawn = sketchStrokes(planned, positions, timeline.closed, tonicPc);
   const figure = options.instead ? options.instead(planned, positions, drawn) : drawn;
   const { figure: changed, idle } = applyDevices(figure, (bar) => options.barFigure(bar).devices);
-  const { sketches, unfit } = applyEdits(changed, options.edits, timeline);
-  const line = positions.map(({ shape }) => shape.octave.pitch);
+  const { sketches, unfit, placed } = applyEdits(changed, options.edits, timeline);
+  // What sounds decides where the figure lies: riffs and octaves go further down than the hand's positions.
+  const line = changed.filter(({ role }) => role !== 'inner' && role !== 'approach').map(({ octave, lift }) => octave.pitch - lift);
   const { from: lowest, to: highest } = KEYBOARDS[options.compass];
   const lifted = (bar: HarmonyBar): boolean => options.barFigure(bar).devices.includes('octave-up');
   const placing = {
@@ -80,7 +81,7 @@ export function buildFigure(timeline: HarmonicTimeline, options: FigureOptions):
   const leftPlan = planLeft(timeline, planOf, positions, options.stretch);
   const onKeys = ({ pitch }: { readonly pitch: number }): boolean =>
     pitch + placing.tonicMidi >= lowest && pitch + placing.tonicMidi <= highest;
-  const offKeys = options.edits.filter(
+  const offKeys = placed.filter(
     (edit) => edit.change === 'pitch' && sketches.some((sketch) => isAt(sketch, edit) && !sketch.notes.every(onKeys)),
   );
   const hands = giveToHands(sketches, { hands: options.hands, stretch: options.stretch, bass: options.bass, leftPlan }, placing);

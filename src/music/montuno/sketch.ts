@@ -23,8 +23,8 @@ export interface Sketch {
   readonly rises?: boolean;
   /** Written length set by hand, in ticks. */
   readonly lengthTicks?: number;
-  /** True when its pitch or place was set by hand. */
-  readonly edited?: boolean;
+  /** What a player has set by hand: its pitch or place, or no more than its length. */
+  readonly edited?: 'pitch or place' | 'length';
 }
 
 /** Sketches of all planned strokes, in order. Approach strokes are left without a target only when nothing follows; they are dropped then. */

@@ -67,6 +67,7 @@ export function strokesOf(
         line: sketch.line,
         device: sketch.device,
         firstPassOnly: false,
+        ...(sketch.edited ? { edited: true as const } : {}),
         reason: {
           step: planned.step,
           side: planned.side,
@@ -123,7 +124,8 @@ function nameOf(sketch: Sketch, note: ShapeNote, placing: Placing): string {
   const outside = sketch.lift % 12 !== 0;
   const own = outside ? undefined : chord?.tones.find((tone) => tone.pc === pc);
   if (own) return own.name;
-  if (sketch.role !== 'approach' && chord && !outside && !sketch.edited) return degreeName(chord.root, note.degree).name;
+  if (sketch.role !== 'approach' && chord && !outside && sketch.edited !== 'pitch or place')
+    return degreeName(chord.root, note.degree).name;
   if (sketch.rises === undefined || diatonicPcs(key).has(pc)) return nameInKey(pc, key);
   return simplestName(pc, sketch.rises ? 'sharp' : 'flat');
 }

@@ -27,7 +27,7 @@ export function StrokeEditing({ place, onClose }: { readonly place: SelectedCell
       why={explained ? why(explained, music.whole.bars) : ''}
       changes={edits}
       undone={undone}
-      onEdit={(edit) => run({ kind: 'edit', edit })}
+      onEdit={(edit) => run({ kind: 'edit', edit: { ...edit, side: bar.side } })}
       onUndo={() => run({ kind: 'undo edit' })}
       onRedo={() => run({ kind: 'redo edit' })}
       onReset={() => run({ kind: 'reset edits' })}

@@ -37,7 +37,7 @@ const BAD: readonly (readonly [string, readonly (readonly [string, string, strin
   ['[A]\n[B]\n| D |', [['empty section', '1:1', '[A]', null]]],
   ['[A, roel: coro]\n| C |', [['unknown attribute', '1:5', 'roel: coro', 'role: coro']]],
   ['[A, x2, x3]\n| C |', [['attribute twice', '1:9', 'x3', null]]],
-  ['[A, role: corro]\n| C |', [['unknown role', '1:11', 'corro', 'coro']]],
+  ['[A, role:]\n| C |', [['unknown role', '1:5', 'role:', null]]],
   ['[A, x0]\n| C |', [['unknown times', '1:5', 'x0', 'x1']]],
   ['[A, clave restart 2-2]\n| C |', [['unknown direction', '1:19', '2-2', '2-3']]],
   ['| C |\nform:', [['empty form', '2:6', '', null]]],
