@@ -15,15 +15,44 @@ const FRASES: Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => stri
     `${mayuscula(String(notice.detail.style ?? 'este estilo'))} no se basa en esta clave: ${parte(notice)} recibe un acompañamiento seguro.`,
   'label disagrees': (notice) =>
     `${mayuscula(parte(notice))} lleva escrito ${notice.detail.label ?? 'otra cosa'}, pero por la cuenta empieza en ${notice.detail.counted ?? 'la otra dirección'}.`,
-  'style against meter': ({ detail }) =>
-    `El estilo ${detail.style ?? 'nombrado'} se toca en ${detail.usual ?? 'otro compás'}, pero el cifrado está en ${detail.meter ?? 'este'}.`,
+  'style against meter': ({ detail, section }) =>
+    `El estilo ${detail.style ?? 'nombrado'}${section === null ? '' : ` de ${section}`} se toca en ${detail.usual ?? 'otro compás'}, pero el cifrado está en ${detail.meter ?? 'este'}.`,
   'tempo outside style': ({ detail }) => `El tempo está fuera de lo habitual en ${detail.style ?? 'el estilo'}${limites(detail)}.`,
   'figure bends': ({ bar, detail }) =>
     `La figura escrita se dobla en el compás ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'el acorde'))} no tiene ahí notas de dentro para ella, así que toca octavas.`,
   'edit out of place': ({ bar, detail }) =>
-    `Un cambio a mano en el compás ${(bar ?? 0) + 1}, en ${PIEZAS.count(Number(detail.step ?? 0), false)}, ${detail.why === 'outside the keys' ? 'pasa de la última tecla del instrumento; las notas de más se dejan fuera.' : 'no encuentra ahora nada que cambiar; se conserva.'}`,
+    `Un cambio a mano en el compás ${(bar ?? 0) + 1}, en ${PIEZAS.count(Number(detail.step ?? 0), false)}, ${CAMBIOS[String(detail.why)] ?? 'no encuentra ahora nada que cambiar'}; se conserva.`,
+  'figure crossed': ({ bar, detail }) =>
+    `Desde el compás ${(bar ?? 0) + 1} el piano está cruzado: su ritmo dice ${detail.states ?? 'la otra dirección'} y la clave va al revés.`,
+  'device idle': ({ detail }) => RECURSOS[String(detail.device)] ?? 'Un recurso no encuentra aquí nada que hacer.',
+  'unknown role': ({ section, detail }) =>
+    `${section ?? 'Una sección'}, línea ${detail.line ?? '?'}: ningún papel se llama ${detail.role ?? 'así'}${detail.nearest === undefined ? '' : ` (¿${detail.nearest}?)`}. Suena como sección sin papel.`,
   'open odd vamp': (notice) =>
-    `${mayuscula(parte(notice))} dura ${cuantos(notice)}, así que la clave se voltea en cada vuelta; se mantiene dos veces para que los lados cierren.`,
+    `${mayuscula(parte(notice))} dura ${cuantos(notice)}, así que la clave se voltea en cada vuelta; ${mantenido(notice)}.`,
+};
+
+function mantenido({ detail }: ChartNotice): string {
+  const pases = Number(detail.passes ?? 2);
+  const veces = pases === 1 ? 'una vez' : pases === 2 ? 'dos veces' : `${pases} veces`;
+  return detail.closes === 'no'
+    ? `tocado ${veces} no cierra la clave, y lo que sigue empieza por el otro lado`
+    : `se mantiene ${veces} para que los lados cierren`;
+}
+
+const CAMBIOS: Readonly<Record<string, string>> = {
+  rest: 'cae donde el piano calla',
+  'nothing struck': 'no encuentra ahora ningún golpe ahí',
+  'struck already': 'añadiría un golpe donde ya hay uno',
+  'other side': 'es del otro lado de la clave, y su ciclo no tiene ahora ese compás',
+  'outside the keys': 'pasa de la última tecla del instrumento, así que las notas de más se dejan fuera',
+};
+
+const RECURSOS: Readonly<Record<string, string>> = {
+  'half-step-out':
+    'Medio tono afuera y vuelta no encuentra ciclo que sacar: pide un riff, o dos ciclos o más sobre dos acordes como mucho.',
+  'octaves-only': 'Solo octavas no cambia nada aquí: la figura no tiene nada dentro de sus octavas.',
+  'extra-note': 'La nota de más no encuentra libre el tiempo 3 del lado de 3.',
+  'double-notes': 'Las notas dobles no encuentran ninguna corchea de dentro que partir.',
 };
 
 const parte = ({ section }: ChartNotice): string => section ?? 'el cifrado';
