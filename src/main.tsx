@@ -12,6 +12,7 @@ import { createDesk, type Desk } from './state/desk';
 import type { FileSaver, Player } from './state/ports';
 import { AppFrame } from './ui/app/AppFrame';
 import { ListeningContext } from './ui/listening/listening-context';
+import { SheetsContext } from './ui/sheet/sheets-context';
 import { assert } from './vocabulary';
 import { languageOf } from './words/language';
 import { speak, spokenLanguage } from './words/speak';
@@ -50,7 +51,7 @@ async function start(page: Document): Promise<void> {
     storage,
     saver,
     rooms: {
-      takeAlong: once(async () => (await import('./main/take-along')).takeAlongOn(desk)),
+      takeAlong: once(async () => (await import('./main/take-along')).takeAlongOn(desk, sheets)),
       library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
     },
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
@@ -74,6 +75,7 @@ async function start(page: Document): Promise<void> {
 
   const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
   const listening = once(async () => (await import('./main/open-listening')).openListening(desk, () => player, storage, page));
+  const sheets = once(async () => (await import('./state/sheet/sheet-desk')).createSheetDesk({ desk, arrange, storage }));
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   // For programs that drive the page, as the command line does for its sheets.
@@ -91,7 +93,9 @@ async function start(page: Document): Promise<void> {
     drawn.render(
       <StrictMode key={`${spokenLanguage()} ${noteNames}`}>
         <ListeningContext value={listening}>
-          <AppFrame desk={desk} habits={habits} />
+          <SheetsContext value={sheets}>
+            <AppFrame desk={desk} habits={habits} />
+          </SheetsContext>
         </ListeningContext>
       </StrictMode>,
     );

@@ -13,6 +13,7 @@ import { decodeSounds } from '../device/decode-sounds';
 import { makeInWorker } from '../device/maker';
 import { openFile } from '../device/open-file';
 import type { Desk } from '../state/desk';
+import type { SheetDesk } from '../state/sheet/sheet-desk';
 import { createTakeAlong, type TakeAlong } from '../state/take-along/take-along';
 import { drawSheetsOf } from '../ui/take-along/draw-sheet';
 
@@ -32,12 +33,12 @@ const FONTS: Readonly<Record<string, string>> = {
 };
 
 /** Take-along on a desk, joined to the device. Fetched when it is first opened. */
-export function takeAlongOn(desk: Desk): TakeAlong {
+export function takeAlongOn(desk: Desk, sheets: () => Promise<SheetDesk>): TakeAlong {
   const sounds = new Map<number, ReturnType<typeof decodeSounds>>();
   let fonts: Promise<{ name: string; bytes: ArrayBuffer }[]> | null = null;
   return createTakeAlong(desk.desk, {
     make: makeInWorker,
-    draw: drawSheetsOf(desk),
+    draw: drawSheetsOf(desk, sheets),
     openFile,
     now: Date.now,
     sounds: (rate) => {

@@ -8,6 +8,8 @@ import { printedNote } from './spoken';
 export const STAFF_WORDS = {
   failed: 'The music fonts could not be loaded, so the staff cannot be drawn. Open this view again when there is a connection.',
   view: 'Staff',
+  /** The switch to the Cuban habit. */
+  sixteenths: 'In sixteenths, one bar a cycle',
   startAt: (bar: number, side: Side): string => `Start at ${GRID_WORDS.barName(bar + 1)}, ${GRID_WORDS.sideName(side)}`,
   /** What the band does in a bar, behind its side: `, hits`, `, stop`, and how often a repeated passage is played. */
   barNote: (silence: 'stop' | 'rest' | null, hits: boolean, times: number | null): string =>
@@ -51,8 +53,26 @@ export const SHEET_WORDS = {
   firstPass: 'A note in brackets is played the first time only.',
   ringsOn: 'Half a tie rings into the next pass.',
   octaveClef: 'The bass sounds an octave lower than it is written.',
-  other: (clave: Clave): string => `The other direction: ${directionWords(clave)} clave`,
-  otherHint: 'The same chords; the two bars of the rhythm change places.',
+  /** What stands over a part of the sheet: its name, and a hint behind it. */
+  headings: {
+    rhythm: ['The rhythm', 'Clap it first: foot on the beats, hands on the line.'],
+    right: ['Right hand alone', ''],
+    left: ['Left hand alone', ''],
+    together: ['Hands together', ''],
+    variation: ['One variation', 'Another figure for the same bars.'],
+    blank: ['Write the montuno', 'Clave, rhythm and chords are given. Mind the strokes that take the next chord.'],
+    missing: ['Write the missing notes', 'Every box is a stroke that takes the chord to come, an eighth early.'],
+    crossed: ['Find the crossed bars', 'In every line two bars of the rhythm have changed places. Ring them.'],
+    answers: ['Answers', ''],
+    'no task': ['No crossed bars to find', 'This figure does not say which side is which. Choose another level or a tune in 4/4.'],
+  },
+  otherHeading: (clave: Clave): readonly [string, string] => [
+    `The other direction: ${directionWords(clave)} clave`,
+    'The same chords; the two bars of the rhythm change places.',
+  ],
+  levelHeading: (level: Level): readonly [string, string] => [`Level ${level}, ${SCREEN.levels[level]}`, ''],
+  /** Answers of the crossed bars: line and bars, all from 1. */
+  crossedAnswer: (line: number, bar: number): string => `Line ${line}: bars ${bar} and ${bar + 1}.`,
   ladder: 'Tempo, half notes a minute',
   keys: 'Keys',
   fingering: 'Octaves 1–5, or 1–4 with a black key on top; thirds and fourths 2–4; sixths 1–4.',

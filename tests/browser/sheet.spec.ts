@@ -5,10 +5,11 @@ import { expect, type Page, type TestInfo, test } from '@playwright/test';
 import { parseMidi } from 'midi-file';
 import { commitsDuring, countCommits, expectClean, witness } from './witness';
 
-/** Waits until every system of the sheet is engraved. */
+/** Has every system of the sheet engraved, as before printing, and waits until it is. */
 async function engraved(page: Page): Promise<number> {
-  await expect(page.locator('.sheet-page').first()).toBeVisible();
-  const blocks = page.locator('.sheet-block:has(.system), .sheet-block:empty');
+  await expect(page.locator('[data-sheet-page]').first()).toBeVisible();
+  await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+  const blocks = page.locator('[data-block=system]');
   await expect(async () => {
     const systems = await page.locator('.sheet-block .system svg').count();
     expect(systems).toBeGreaterThan(0);
@@ -68,12 +69,9 @@ test('The sheet prints as it is shown, on both papers, with fonts embedded and i
   expectClean(seen);
 });
 
-test('Nothing on the sheet is cut, too small or on top of something else', async ({ page }) => {
-  const seen = witness(page);
-  await page.emulateMedia({ colorScheme: 'dark' });
-  await page.goto('./#/sheet');
-  await engraved(page);
-  const faults = await page.evaluate(() => {
+/** What a copyist would send back: things that are cut, too small, or on top of something else. */
+const faultsOn = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
     const found: string[] = [];
     const inside = (inner: DOMRect, outer: DOMRect): boolean =>
       inner.left >= outer.left - 1 && inner.right <= outer.right + 1 && inner.top >= outer.top - 1 && inner.bottom <= outer.bottom + 1;
@@ -98,21 +96,61 @@ test('Nothing on the sheet is cut, too small or on top of something else', async
       for (const row of ['chord', 'bar-label']) {
         const texts = [...svg.querySelectorAll<SVGTextElement>(`text.${row}`)];
         const heights = new Set(texts.map((text) => text.getAttribute('y')));
-        if (heights.size !== 1) found.push(`${row}s on ${heights.size} heights`);
+        if (texts.length > 0 && heights.size !== 1) found.push(`${row}s on ${heights.size} heights`);
         const boxes = texts.map((text) => text.getBoundingClientRect()).sort((a, b) => a.left - b.left);
         boxes.forEach((one, i) => {
           const next = boxes[i + 1];
           if (next && one.right > next.left) found.push(`two ${row}s overlap: ${texts.map((text) => text.textContent).join(' ')}`);
         });
       }
-      for (const head of svg.querySelectorAll('.vf-notehead text'))
-        if (!inside(head.getBoundingClientRect(), new DOMRect(box.x, box.y - 40, box.width, box.height + 80)))
-          found.push('a note head outside its system');
+      const { width, height } = svg.viewBox.baseVal;
+      for (const head of svg.querySelectorAll<SVGTextElement>('.vf-notehead text')) {
+        const { x, y } = head.getStartPositionOfChar(0);
+        if (!(x > 0 && x < width && y > 0 && y < height)) found.push('a note head outside its system');
+      }
       if (svg.querySelectorAll('text.count').length % 4 !== 0) found.push('the count is not whole');
     }
     return found;
   });
-  expect(faults).toEqual([]);
+
+test('Nothing on the sheets is cut, too small or on top of something else, whatever is on them', async ({ page }) => {
+  const seen = witness(page);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await page.goto('./#/sheet');
+  await engraved(page);
+  expect(await faultsOn(page)).toEqual([]);
+  const choose = async (name: string): Promise<void> => {
+    await page.locator('.sheet-options label', { hasText: name }).first().click();
+    await engraved(page);
+    expect(await faultsOn(page), name).toEqual([]);
+  };
+  await page.getByText('What goes on it').click();
+  await page.getByRole('textbox', { name: /Teacher/ }).fill('Bars 1 to 4 only, left hand first. '.repeat(11));
+  await choose('Sixteenths, one bar a cycle');
+  await choose('Eighths, cut time');
+  await choose('Each alone, then both');
+  await choose('Three levels');
+  await choose('Worksheet');
+  await expect(page.locator('.sheet-page').last().getByRole('heading', { name: 'Answers' })).toBeVisible();
+  await choose('Find the crossed bars');
+  expectClean(seen);
+});
+
+test('The pencil list is one page, its lines break where they are touched, and it is there again after a reload', async ({
+  page,
+}, info) => {
+  const seen = witness(page);
+  await page.goto('./#/sheet');
+  await page.locator('.sheet-options label', { hasText: 'Pencil list' }).click();
+  const counts = page.getByRole('textbox', { name: 'Bars in each line' });
+  await expect(counts).toHaveValue('4 4 4 4 4');
+  await page.getByRole('button', { name: 'Line ends after bar 2 of the list' }).click();
+  await expect(counts).toHaveValue('2 2 4 4 4 4');
+  await page.reload();
+  await expect(counts).toHaveValue('2 2 4 4 4 4');
+  const path = await printed(page, info, 'list.pdf');
+  const text = read('pdftotext', '-layout', path, '-');
+  if (text !== null) for (const words of ['Last Ferry', '2-3 son', 'Coro', 'B7', 'page 1 of 1']) expect(text).toContain(words);
   expectClean(seen);
 });
 

@@ -9,7 +9,7 @@ export const pageRoom = (paper: PaperName): number => PAPERS[paper].height - 2 *
 
 /**
  * Blocks on pages, in order, none cut: a block that does not fit begins a new page, together with the blocks that must stay with
- * it. A block taller than a page gets a page of its own.
+ * it, and so does one that asks for a page of its own. A block taller than a page gets a page to itself.
  */
 export function paginate(blocks: readonly SheetBlock[], roomMm: number): SheetBlock[][] {
   const pages: SheetBlock[][] = [];
@@ -17,7 +17,7 @@ export function paginate(blocks: readonly SheetBlock[], roomMm: number): SheetBl
   let used = 0;
   for (const group of keptTogether(blocks)) {
     const height = group.reduce((sum, block) => sum + block.heightMm, 0);
-    if (page.length > 0 && used + height > roomMm) {
+    if (page.length > 0 && (used + height > roomMm || group[0]?.newPage)) {
       pages.push(page);
       page = [];
       used = 0;

@@ -1,16 +1,15 @@
+import { useStore } from 'zustand';
+import type { SheetDesk } from '../../state/sheet/sheet-desk';
 import { SCREEN } from '../../words/screen';
 import { SheetPage } from '../sheet/SheetPage';
+import { useSheetDesk } from '../sheet/sheets-context';
 import { useDesk, useDeskItself } from './desk-context';
 
-/** The Sheet place: the lesson sheet of what lies on the desk, as it prints. */
+/** The Sheet place: the sheets of what lies on the desk, as they print. */
 export function SheetPlace() {
-  const { run, otherDirection } = useDeskItself();
+  const sheets = useSheetDesk();
   const music = useDesk((state) => state.music);
-  const tempo = useDesk((state) => state.settings.tempo);
-  const goal = useDesk((state) => state.settings.goalTempo);
-  const paper = useDesk((state) => state.preferences.paper);
-  const other = music && otherDirection();
-  if (!music || !other) {
+  if (!music) {
     return (
       <div className="empty">
         <p>{SCREEN.noMusic}</p>
@@ -18,13 +17,26 @@ export function SheetPlace() {
       </div>
     );
   }
+  return sheets ? <Sheets sheets={sheets} /> : <p className="empty">{SCREEN.loading}</p>;
+}
+
+function Sheets({ sheets }: { readonly sheets: SheetDesk }) {
+  const { run } = useDeskItself();
+  const desk = useDesk((state) => state);
+  const { choice, notes, refused } = useStore(sheets.sheet);
+  const scores = sheets.scores(desk, choice);
+  if (!scores || !notes) return <p className="empty">{SCREEN.loading}</p>;
   return (
     <SheetPage
-      score={music.whole}
-      other={other}
-      tempo={tempo}
-      goal={goal}
-      paper={paper}
+      scores={scores}
+      choice={choice}
+      onChoose={sheets.choose}
+      notes={notes}
+      onNote={sheets.note}
+      refused={refused}
+      tempo={desk.settings.tempo}
+      goal={desk.settings.goalTempo}
+      paper={desk.preferences.paper}
       onPaper={(chosen) => run({ kind: 'prefer', preferences: { paper: chosen } })}
       onMidi={() => run({ kind: 'save midi' })}
     />

@@ -1,23 +1,25 @@
 import { useMemo } from 'react';
-import type { Notation } from '../../layout/notation/notation';
 import type { BlockContent, SheetBlock } from '../../layout/sheet/sheet-blocks';
 import type { Score } from '../../music/score';
 import { asBeforeWords, SHEET_WORDS, STAFF_WORDS } from '../../words/sheet';
 import { EngravedSystem } from '../staff/EngravedSystem';
 import { PracticeBoxes } from './PracticeBoxes';
 import { SheetHead } from './SheetHead';
+import { SheetHeading } from './SheetHeading';
+import { SheetLegend } from './SheetLegend';
 
 /** What every block of one sheet may need. */
 export interface SheetMatter {
   readonly score: Score;
-  readonly other: Score;
-  readonly notation: Notation;
-  readonly otherNotation: Notation;
   readonly tempo: number;
   readonly goal: number;
+  /** The teacher's own words. */
+  readonly teacher: string;
+  /** False where the sheet holds several levels. */
+  readonly oneLevel: boolean;
 }
 
-/** One block of the sheet in exactly the room that the layout gave it. `engraved` is false while systems further on wait for their turn. */
+/** One block of the sheet in exactly the room that the layout gave it. `engraved` is false while its page is far from the window. */
 export function SheetBlockView({
   block,
   matter,
@@ -28,7 +30,7 @@ export function SheetBlockView({
   readonly engraved: boolean;
 }) {
   return (
-    <div className="sheet-block" style={{ height: `${block.heightMm.toFixed(2)}mm` }}>
+    <div className="sheet-block" data-block={block.content.kind} style={{ height: `${block.heightMm.toFixed(2)}mm` }}>
       <Content content={block.content} matter={matter} engraved={engraved} />
     </div>
   );
@@ -43,15 +45,16 @@ function Content({
   readonly matter: SheetMatter;
   readonly engraved: boolean;
 }) {
-  const { score, notation, otherNotation, tempo, goal } = matter;
+  const { score, tempo, goal, teacher } = matter;
   switch (content.kind) {
     case 'head':
-      return <SheetHead score={score} tempo={tempo} goal={goal} />;
+      return <SheetHead score={score} tempo={tempo} goal={goal} oneLevel={matter.oneLevel} />;
     case 'system':
-      return engraved ? <SheetSystem content={content} notation={content.part === 'main' ? notation : otherNotation} /> : null;
+      return engraved ? <SheetSystem content={content} /> : null;
     case 'as before': {
       const { range, same, section } = content.item;
-      const index = (bar: number): number => notation.bars[bar]?.index ?? (notation.bars.at(-1)?.index ?? 0) + 1;
+      const { bars } = content.notation;
+      const index = (bar: number): number => bars[bar]?.index ?? (bars.at(-1)?.index ?? 0) + 1;
       return (
         <div className="sheet-as-before">
           {asBeforeWords(section, [index(range.from), index(range.to)], [index(same.from), index(same.to)])}
@@ -59,49 +62,41 @@ function Content({
       );
     }
     case 'legend':
-      return <Legend notation={notation} />;
-    case 'other head':
+      return <SheetLegend notation={content.notation} />;
+    case 'heading':
+      return <SheetHeading heading={content.heading} clave={score.clave} />;
+    case 'crossed bars':
       return (
-        <div className="sheet-other">
-          <h3>
-            {SHEET_WORDS.other(matter.other.clave)}
-            <span className="sheet-hint">{SHEET_WORDS.otherHint}</span>
-          </h3>
-        </div>
+        <p className="sheet-answers">
+          {content.task.answers.map((bar, line) => (
+            <span key={bar}>{SHEET_WORDS.crossedAnswer(line + 1, bar + 1)} </span>
+          ))}
+        </p>
       );
     case 'practice':
-      return <PracticeBoxes musicKey={score.key} tempo={tempo} goal={goal} />;
+      return <PracticeBoxes musicKey={score.key} tempo={tempo} goal={goal} ladder={content.ladder} keys={content.keys} />;
     case 'teacher':
       return (
         <div className="sheet-teacher">
-          <div className="sheet-lines">
-            <span className="sheet-line">{SHEET_WORDS.teacher}</span>
-          </div>
-          <p>{SHEET_WORDS.caution}</p>
+          <h4>{SHEET_WORDS.teacher}</h4>
+          {teacher === '' ? <div className="sheet-lines" /> : <p className="sheet-teacher-text">{teacher}</p>}
         </div>
       );
+    case 'caution':
+      return <p className="sheet-caution">{SHEET_WORDS.caution}</p>;
   }
 }
 
-function SheetSystem({ content, notation }: { readonly content: Extract<BlockContent, { kind: 'system' }>; readonly notation: Notation }) {
+function SheetSystem({ content }: { readonly content: Extract<BlockContent, { kind: 'system' }> }) {
   const { from, to } = content.range;
-  const drawing = useMemo(() => ({ notation, from, geometry: content.geometry }), [notation, from, content.geometry]);
+  const { notation, geometry } = content;
+  const drawing = useMemo(() => ({ notation, from, geometry }), [notation, from, geometry]);
   const bars = notation.bars.slice(from, to);
+  const last = bars.at(-1);
   const label = STAFF_WORDS.system(
     bars[0]?.index ?? 0,
-    (bars.at(-1)?.index ?? 0) + 1,
+    (last?.index ?? 0) + (last?.count ?? 1),
     bars.flatMap((bar) => bar.chords.map((chord) => chord.text)),
   );
   return <EngravedSystem drawing={drawing} label={label} />;
-}
-
-/** What needs saying about signs in these very notes, and nothing else. */
-function Legend({ notation }: { readonly notation: Notation }) {
-  const events = notation.bars.flatMap((bar) => [...bar.staves.right.events, ...bar.staves.left.events, ...bar.staves.bass.events]);
-  const lines = [
-    ...(events.some((event) => event.firstPassOnly) ? [SHEET_WORDS.firstPass] : []),
-    ...(events.some((event) => event.ringsOn) ? [SHEET_WORDS.ringsOn] : []),
-    ...(notation.bars.some((bar) => bar.staves.bass.events.some((event) => event.kind === 'notes')) ? [SHEET_WORDS.octaveClef] : []),
-  ];
-  return <div className="sheet-legend">{lines.join(' ')}</div>;
 }

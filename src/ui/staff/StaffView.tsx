@@ -5,6 +5,8 @@ import { systemBreaks } from '../../layout/notation/systems';
 import type { Score } from '../../music/score';
 import type { Heard } from '../../state/ports';
 import { STAFF_WORDS } from '../../words/sheet';
+import { useSheetDesk, useWrittenHabit } from '../sheet/sheets-context';
+import { HabitSwitch } from './HabitSwitch';
 import type { LiveSystem } from './playhead';
 import './staff.css';
 import { StaffSystem } from './StaffSystem';
@@ -32,13 +34,16 @@ export function StaffView({ score, heard, playing, onStartAt, bars, staves = PLA
   const live = useRef(new Map<number, LiveSystem>());
   const width = useWidth(view);
   const [focusBar, setFocusBar] = useState(0);
-  const notation = useMemo(() => notate(score), [score]);
-  const size = useMemo(() => (width === null ? null : staffSize(width)), [width]);
+  const sheets = useSheetDesk();
+  const habit = useWrittenHabit(sheets);
+  const notation = useMemo(() => notate(score, { habit }), [score, habit]);
+  const joined = habit === 'sixteenths';
+  const size = useMemo(() => (width === null ? null : staffSize(width, joined)), [width, joined]);
   const fromBar = bars?.fromBar;
   const toBar = bars?.toBar;
   const ranges = useMemo(() => {
     if (size === null) return [];
-    const first = notation.bars.findIndex((bar) => bar.index >= (fromBar ?? 0));
+    const first = notation.bars.findIndex((bar) => bar.index + bar.count > (fromBar ?? 0));
     const shown = first < 0 ? [] : notation.bars.slice(first).filter((bar) => bar.index < (toBar ?? Number.POSITIVE_INFINITY));
     return systemBreaks(shown, size.perSystem).map((range) => ({ from: range.from + first, to: range.to + first }));
   }, [notation, size, fromBar, toBar]);
@@ -57,6 +62,7 @@ export function StaffView({ score, heard, playing, onStartAt, bars, staves = PLA
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would be announced as a form
     <div ref={view} className="staff" role="group" aria-label={STAFF_WORDS.view} onKeyDown={onKeyDown}>
+      {sheets && <HabitSwitch habit={habit} onHabit={(chosen) => sheets.choose({ habit: chosen })} />}
       {size !== null &&
         ranges.map((range) => (
           <StaffSystem

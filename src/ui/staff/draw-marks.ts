@@ -27,7 +27,7 @@ export function drawMarks(svg: SVGSVGElement, notes: readonly PlacedNote[], draw
     const line = drawing.geometry.lines[staff];
     if (isLine(staff) || line === undefined) continue;
     const x = placed.note.getAbsoluteX() + HALF_HEAD;
-    if (event.kind === 'gap') drawBox(svg, x - 9, line - 6, 18, 52, 'gap');
+    if (event.kind === 'gap' && !event.tieIn) drawBox(svg, x - 9, line - 6, 18, 52, 'gap');
     if (event.kind !== 'notes') continue;
     for (const mark of eventMarks(event, drawing.notation.clefs[staff], fingersGo(staff))) {
       if (mark.kind === 'articulation') drawGlyph(svg, SIGNS[mark.articulation], x, line + mark.y + HALF_SIGN, `sign ${mark.articulation}`);

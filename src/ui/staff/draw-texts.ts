@@ -55,16 +55,12 @@ function drawLabels(svg: SVGSVGElement, drawing: SystemDrawing, i: number, bar: 
     drawBox(svg, x, y - SIDE_SIZE + 2, width, SIDE_SIZE + 2, 'section-box');
     x += width + 8;
   }
-  return bar.sides.map((half, n) => {
+  return bar.sides.flatMap((half, n) => {
     const at = n === 0 ? x : headX(geometry, bar.tick + half.tick);
-    const label = writeText(svg, '', at, y, { size: SIDE_SIZE, weight: 750 }, 'bar-label');
-    const number = document.createElementNS(svg.namespaceURI ?? '', 'tspan');
-    number.setAttribute('font-size', `${NUMBER_SIZE}px`);
-    number.setAttribute('font-weight', '500');
-    number.append(`${bar.index + n + 1} · `);
-    const last = n === bar.sides.length - 1;
-    label.append(number, GRID_WORDS.sideName(half.side), last ? STAFF_WORDS.barNote(bar.silence, bar.hits.length > 0, bar.repeat.end) : '');
-    return label;
+    const number = writeText(svg, String(bar.index + n + 1), at, y, { size: NUMBER_SIZE, weight: 500 }, 'bar-number');
+    const note = n === bar.sides.length - 1 ? STAFF_WORDS.barNote(bar.silence, bar.hits.length > 0, bar.repeat.end) : '';
+    const look = { size: SIDE_SIZE, weight: 750 };
+    return [number, writeText(svg, GRID_WORDS.sideName(half.side) + note, at + number.getComputedTextLength() + 6, y, look, 'bar-label')];
   });
 }
 
@@ -87,13 +83,11 @@ const SMALLEST_SHARE = 0.55;
 /** Sets a text of a row smaller where it would run into the next one, or off the page. */
 function fitRow(row: readonly SVGTextElement[], end: number): void {
   row.forEach((text, i) => {
+    if (text.classList.contains('bar-number')) return;
     const room = Number(row[i + 1]?.getAttribute('x') ?? end) - Number(text.getAttribute('x')) - TEXT_SPACE;
     const length = text.getComputedTextLength();
     if (length <= room) return;
     const share = Math.max(SMALLEST_SHARE, room / length);
-    for (const part of [text, ...text.querySelectorAll('tspan')]) {
-      const size = /^([\d.]+)px$/.exec(part.getAttribute('font-size') ?? '');
-      if (size) part.setAttribute('font-size', `${(Number(size[1]) * share).toFixed(1)}px`);
-    }
+    text.setAttribute('font-size', `${(Number.parseFloat(text.getAttribute('font-size') ?? '') * share).toFixed(1)}px`);
   });
 }

@@ -36,7 +36,7 @@ export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote
   if (event.value.dots === 1) Dot.buildAndAttach([note], { all: true });
   if (clef === null && !rest) note.setStemLength(CLAVE_STEM);
   event.pitches.forEach((pitch, index) => {
-    if (pitch.accidental) note.addModifier(new Accidental(pitch.accidental), index);
+    if (!rest && pitch.accidental) note.addModifier(new Accidental(pitch.accidental), index);
   });
   if (event.firstPassOnly && !event.tieIn) Parenthesis.buildAndAttach([note]);
   return note;

@@ -35,9 +35,9 @@ export function drawGlyph(svg: SVGSVGElement, glyph: string, x: number, y: numbe
 
 /** Draws a line in staff units, broken into dashes where asked. */
 export function drawLine(svg: SVGSVGElement, points: readonly (readonly [number, number])[], name: string, dashes?: string): void {
-  const element = document.createElementNS(SVG, 'polyline');
+  const element = document.createElementNS(SVG, 'path');
   element.setAttribute('class', name);
-  element.setAttribute('points', points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' '));
+  element.setAttribute('d', `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}`);
   element.setAttribute('fill', 'none');
   element.setAttribute('stroke', 'currentColor');
   element.setAttribute('stroke-width', '1.2');

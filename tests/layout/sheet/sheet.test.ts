@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { notate } from '../../../src/layout/notation/notate';
-import type { Notation } from '../../../src/layout/notation/notation';
 import { systemBreaks } from '../../../src/layout/notation/systems';
 import { foldSystems } from '../../../src/layout/sheet/folds';
 import { pageRoom, paginate } from '../../../src/layout/sheet/paginate';
 import { PAPERS, paperUnits, UNIT_MM } from '../../../src/layout/sheet/paper';
 import { type SheetBlock, sheetBlocks } from '../../../src/layout/sheet/sheet-blocks';
+import { DEFAULT_CHOICE, type SheetChoice, type SheetPart } from '../../../src/layout/sheet/sheet-choice';
+import { type SheetScores, sheetMusic } from '../../../src/layout/sheet/sheet-music';
 import { tempoLadder } from '../../../src/layout/sheet/tempo-ladder';
 import { twelveKeys } from '../../../src/layout/sheet/twelve-keys';
 import type { Score } from '../../../src/music/score';
@@ -87,7 +88,7 @@ describe('foldSystems', () => {
 
 const block = (heightMm: number, keepWithNext: boolean, i: number): SheetBlock => ({
   id: String(i),
-  content: { kind: 'legend' },
+  content: { kind: 'caution' },
   heightMm,
   keepWithNext,
 });
@@ -112,16 +113,48 @@ describe('paginate', () => {
 });
 
 describe('sheetBlocks', () => {
-  const notation = notate(LOOP_SCORE);
-  it.each(['A4', 'Letter'] as const)('puts a four-bar loop with everything that belongs to it on one page of %s', (paper) => {
-    const blocks = sheetBlocks(notation, notation, paper);
-    expect(blocks.map((b) => b.content.kind)).toEqual(['head', 'system', 'legend', 'other head', 'system', 'practice', 'teacher']);
+  const scores: SheetScores = { whole: LOOP_SCORE, loop: null, other: LOOP_SCORE, variation: LOOP_SCORE, levels: [] };
+  const blocksOf = (change: Partial<SheetChoice>, teacher = '', paper: 'A4' | 'Letter' = 'A4') => {
+    const choice = { ...DEFAULT_CHOICE, ...change };
+    return sheetBlocks(sheetMusic(scores, choice), choice, teacher, paper);
+  };
+  const kinds = (blocks: readonly SheetBlock[]): string[] =>
+    blocks.map(({ content }) => (content.kind === 'heading' ? content.heading.of : content.kind));
+  const without = (...parts: SheetPart[]) => ({
+    ...DEFAULT_CHOICE.parts,
+    ...(Object.fromEntries(parts.map((part) => [part, false])) as Partial<Record<SheetPart, boolean>>),
+  });
+
+  it('has everything a handout holds, in order (trade practice: rhythm first, variation, other direction, tempi and keys, the teacher)', () => {
+    expect(kinds(blocksOf({}))).toEqual(
+      'head rhythm system system legend variation system other system practice teacher caution'.split(' '),
+    );
+  });
+  it('leaves out what is not chosen', () => {
+    expect(kinds(blocksOf({ parts: without('rhythm', 'variation', 'other', 'ladder', 'keys', 'teacher') }))).toEqual(
+      'head system legend caution'.split(' '),
+    );
+  });
+  it('gives each hand a line of its own before both', () => {
+    const blocks = blocksOf({ hands: 'apart', parts: without('rhythm', 'variation', 'other') });
+    expect(kinds(blocks)).toEqual('head right system left system together system legend practice teacher caution'.split(' '));
+    const staves = blocks.flatMap(({ content }) => (content.kind === 'system' ? [Object.keys(content.geometry.lines).join(' ')] : []));
+    expect(staves).toEqual(['clave right', 'clave left', 'clave right left bass']);
+  });
+  it.each(['A4', 'Letter'] as const)('puts a four-bar loop with its other direction on one page of %s', (paper) => {
+    const blocks = blocksOf({ parts: without('rhythm', 'variation') }, '', paper);
     expect(paginate(blocks, pageRoom(paper))).toHaveLength(1);
     expect(new Set(blocks.map((b) => b.id)).size).toBe(blocks.length);
   });
-  it('has no other direction when there is none', () => {
-    const none: Notation = { ...notation, bars: [] };
-    expect(sheetBlocks(notation, none, 'A4').map((b) => b.content.kind)).not.toContain('other head');
+  it('makes room for what the teacher writes', () => {
+    const height = (text: string): number => blocksOf({}, text).find(({ content }) => content.kind === 'teacher')?.heightMm ?? 0;
+    expect(height('word '.repeat(79))).toBeGreaterThan(height('Slowly.') + 6);
+  });
+  it('prints answers on a page of their own', () => {
+    const blocks = blocksOf({ kind: 'worksheet', task: 'missing' });
+    const pages = paginate(blocks, pageRoom('A4')).map(kinds);
+    expect(pages.map((page) => page[0])).toEqual(['head', 'answers']);
+    expect(kinds(blocksOf({ kind: 'worksheet', task: 'missing', answers: false }))).not.toContain('answers');
   });
 });
 
