@@ -4,6 +4,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
+import { randomId } from './main/random-id';
 import { DEMO_BOOK } from './music/chart/demo-book';
 import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
@@ -32,10 +33,6 @@ function once<Part>(make: () => Promise<Part>): () => Promise<Part> {
     return made;
   };
 }
-
-/** A name for a new chart. Made here because `crypto.randomUUID` is missing where the page is served without https. */
-const randomId = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
