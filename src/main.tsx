@@ -50,6 +50,7 @@ async function start(page: Document): Promise<void> {
     rooms: {
       takeAlong: once(async () => (await import('./main/take-along')).takeAlongOn(desk, sheets)),
       library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
+      safety: once(async () => (await import('./main/open-safety')).openSafety(desk, saver, randomId)),
     },
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
     loadPlayer: async () => {

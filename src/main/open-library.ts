@@ -1,18 +1,19 @@
-import { browserArchiveParts, createArchive } from '../device/archive';
 import { readScoreInThread } from '../device/musicxml-reader';
 import type { Desk } from '../state/desk';
 import { createMusicXmlImport, sheetReader } from '../state/import/import-musicxml';
 import { createLibrary, type Library } from '../state/library/library';
 import type { FileSaver, Storage } from '../state/ports';
+import { ARCHIVE } from './archive';
 
 /** Joins the library to the desk and to this device. Fetched when the shelf is first shown. */
 export function openLibrary(desk: Desk, storage: Storage, saver: FileSaver, newId: () => string): Promise<Library> {
   return createLibrary({
     desk,
     storage,
-    archive: createArchive(browserArchiveParts()),
+    archive: ARCHIVE,
     saver,
     readSheet: sheetReader(createMusicXmlImport(readScoreInThread)),
+    considerBackup: async (name, text) => (await desk.rooms.safety()).considerRestore(name, text),
     now: Date.now,
     newId,
   });

@@ -83,6 +83,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
 
   const keep = (key: string, text: () => string | Promise<string>): void => {
     waiting.set(key, text);
+    if (desk.getState().keeping.kind === 'kept') desk.setState({ keeping: { kind: 'waiting' } });
     cancel?.();
     cancel = timer.after(AUTOSAVE_MS, () => void flush());
   };

@@ -1,3 +1,4 @@
+// long because it stands in for every port of the desk and its rooms in one place
 import { DEMO_BOOK } from '../../src/music/chart/demo-book';
 import { readQuickLine } from '../../src/music/chart/quick-line';
 import { readChart } from '../../src/music/chart/read';
@@ -10,6 +11,8 @@ import type {
   Archive,
   FileSaver,
   Heard,
+  JournalEntry,
+  JournalStore,
   Mix,
   Player,
   PlayRequest,
@@ -19,6 +22,7 @@ import type {
   StorageWrite,
   TransportState,
 } from '../../src/state/ports';
+import { createSafety, type Safety } from '../../src/state/safety/safety';
 
 /** A player that makes no sound and writes down what was asked of it; `tick` is set by hand. */
 export class SilentPlayer implements Player {
@@ -105,6 +109,25 @@ export class DeviceStorage {
   reason = 'the storage of this device is full';
   #tabs = new Set<(key: string) => void>();
 
+  /** The journal of the device. */
+  readonly entries = new Map<string, JournalEntry>();
+  lasting = { lasting: false, usage: 1_000, quota: 1_000_000 };
+  reloads = 0;
+
+  journalStore(): JournalStore {
+    return {
+      add: async (entries) => {
+        for (const entry of entries) if (!this.entries.has(entry.id)) this.entries.set(entry.id, entry);
+        return { kind: 'kept' };
+      },
+      between: async (from, to) => [...this.entries.values()].filter(({ at }) => at >= from && at < to).sort((a, b) => a.at - b.at),
+      remove: async (ids) => {
+        for (const id of ids) this.entries.delete(id);
+      },
+      clear: async () => this.entries.clear(),
+    };
+  }
+
   /** The whole device, as the archive gives it. */
   archive(): Archive {
     return {
@@ -188,6 +211,20 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
     return `${parts.ids ?? 'own'}-${ids}`;
   };
   let library: Promise<Library> | null = null;
+  let safety: Promise<Safety> | null = null;
+  const room = (): Promise<Library> => {
+    library ??= createLibrary({
+      desk,
+      storage,
+      archive: device.archive(),
+      saver,
+      readSheet: async () => ({ ok: false, faults: [] }),
+      considerBackup: async (name, text) => (await desk.rooms.safety()).considerRestore(name, text),
+      now,
+      newId,
+    });
+    return library;
+  };
   const desk: Desk = createDesk({
     stages: { readChart, arrange, perform },
     readQuickLine: async (line) => readQuickLine(line),
@@ -205,17 +242,27 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
     newId,
     rooms: {
       takeAlong: () => Promise.reject(new Error('this bench has no take-along')),
-      library: () => {
-        library ??= createLibrary({
+      library: room,
+      safety: () => {
+        safety ??= createSafety({
           desk,
-          storage,
           archive: device.archive(),
+          journal: device.journalStore(),
           saver,
-          readSheet: async () => ({ ok: false, faults: [] }),
+          persistence: { state: async () => device.lasting, ask: async () => ({ ...device.lasting, lasting: true }) },
+          deviceFacts: async () => ({ browser: 'test' }),
+          copy: async () => false,
+          reload: () => {
+            device.reloads += 1;
+          },
+          refresh: async () => {
+            await (await room()).meet();
+            await (await room()).meetSets();
+          },
           now,
           newId,
         });
-        return library;
+        return safety;
       },
     },
     ...parts.ports,

@@ -47,7 +47,8 @@ export async function createLibrary(parts: LibraryParts): Promise<Library> {
     },
     takeIn: async (files) => {
       const intakes = await takeIn(files, parts.readSheet, shelf.add);
-      store.setState({ intakes });
+      store.setState({ intakes: intakes.filter(({ kind }) => kind !== 'backup') });
+      for (const intake of intakes) if (intake.kind === 'backup') await parts.considerBackup(intake.name, intake.text);
       const [first] = intakes.flatMap((intake) => (intake.kind === 'taken in' ? [intake.chartId] : []));
       if (first !== undefined) parts.desk.run({ kind: 'open', chartId: first });
     },

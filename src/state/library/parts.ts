@@ -23,6 +23,8 @@ export interface LibraryParts {
   readonly archive: Archive;
   readonly saver: FileSaver;
   readonly readSheet: SheetReader;
+  /** Shows what a backup would bring. */
+  readonly considerBackup: (name: string, text: string) => Promise<void>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly newId: () => string;

@@ -32,6 +32,7 @@ export function createSets({ desk, storage, now, newId }: LibraryParts, store: S
       all = mergeShelves(all, await kept());
       return encode('sets', { lists: all });
     });
+    void desk.flush();
     show();
   };
   const meetSets = async (): Promise<void> => {

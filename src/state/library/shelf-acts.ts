@@ -32,8 +32,12 @@ export interface ShelfActs {
 export function createShelf({ desk, storage, archive, now, newId }: LibraryParts, store: StoreApi<LibraryState>): ShelfActs {
   const texts = new Map<string, string>();
   const shelf = (): readonly ShelfEntry[] => desk.desk.getState().shelf;
-  const put = (entry: ShelfEntry): void =>
-    desk.desk.setState({ shelf: [entry, ...shelf().filter(({ id }) => id !== entry.id)].sort((a, b) => b.changed - a.changed) });
+  /** What is done by hand is kept at once: the shelf is merged with what other tabs keep, which a page that is being left has no time for. */
+  const put = (entry: ShelfEntry): void => {
+    const others = shelf().filter(({ id }) => id !== entry.id);
+    desk.desk.setState({ shelf: [entry, ...others].sort((a, b) => b.changed - a.changed) });
+    void desk.flush();
+  };
   const entryOf = (id: string): ShelfEntry | undefined => shelf().find((entry) => entry.id === id);
   const textOf = (id: string): string => {
     const { chartId, text } = desk.desk.getState();

@@ -13,6 +13,7 @@ export function OwnChart(props: { readonly entry: ShelfEntry; readonly library: 
   const [renaming, setRenaming] = useState(false);
   if (renaming) return <Rename entry={entry} library={library} onDone={() => setRenaming(false)} />;
   const duplicate = async (): Promise<void> => {
+    setMore(false);
     const chartId = await library.duplicate(entry.id, LIBRARY_WORDS.copyTitle(entry.title));
     run({ kind: 'open', chartId });
   };
@@ -36,7 +37,14 @@ export function OwnChart(props: { readonly entry: ShelfEntry; readonly library: 
           <button type="button" className="plain" onClick={() => void duplicate()}>
             {LIBRARY_WORDS.duplicate}
           </button>
-          <button type="button" className="plain" onClick={() => setRenaming(true)}>
+          <button
+            type="button"
+            className="plain"
+            onClick={() => {
+              setMore(false);
+              setRenaming(true);
+            }}
+          >
             {LIBRARY_WORDS.rename}
           </button>
           <button type="button" className="plain" onClick={() => library.saveText(entry.id)}>

@@ -5,6 +5,7 @@ import { useDesk, useDeskItself } from '../app/desk-context';
 import { Asides } from './Asides';
 import { IntakeNotes } from './IntakeNotes';
 import { OwnChart } from './OwnChart';
+import { SafetySection } from './SafetySection';
 import { SetLists } from './SetLists';
 import { ShelfTools } from './ShelfTools';
 import { useLibraryState } from './use-library';
@@ -19,6 +20,7 @@ export function Shelf({ library }: { readonly library: Library }) {
         <DemoBook />
       </div>
       <Asides library={library} />
+      <SafetySection />
     </div>
   );
 }

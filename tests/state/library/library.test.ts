@@ -111,6 +111,7 @@ describe('The shelf', () => {
       archive: device.archive(),
       saver: { save: () => undefined },
       readSheet: async () => ({ ok: false, faults: [] }),
+      considerBackup: async () => undefined,
       now: () => 31 * day,
       newId: () => 'x',
     });
