@@ -1,9 +1,9 @@
 /** What the quiet hints, the pedals and the choices of the view say. */
 export const HABITS_SCREEN = {
   hints: {
-    'press play': 'Press Play, or Space: the band comes in on the right side of the clave.',
-    'touch a note': 'Touch a note: it sounds, and one sentence says why it is there.',
-    'exchange the sides': 'Called in the other direction? The panel with ⇄ exchanges the sides.',
+    'press play': 'Press Play, or Space: the band comes in.',
+    'touch a note': 'Touch a note: one sentence says why it is there.',
+    'exchange the sides': 'The other direction? ⇄ exchanges the sides.',
   },
   hintSeen: 'Got it',
   hintName: 'A hint',

@@ -3,10 +3,10 @@ import { HintLine } from './HintLine';
 import { useHabitsRoom } from './habits-context';
 import { usePedals } from './use-pedals';
 
-/** What comes once the page stands: the hints of the first minutes, and pedals that send keys of their own. */
-export function Afterwards() {
+/** What comes once the page stands: the hints of the first minutes where `hints` asks for them, and pedals that send keys of their own. */
+export function Afterwards({ hints }: { readonly hints: boolean }) {
   const desk = useDeskItself();
   const room = useHabitsRoom();
   usePedals(desk, room);
-  return room && <HintLine room={room} />;
+  return room && hints && <HintLine room={room} />;
 }

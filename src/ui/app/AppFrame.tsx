@@ -72,7 +72,7 @@ function Page({ desk }: { readonly desk: Desk }) {
       </Suspense>
       <Suspense fallback={null}>
         <Notices />
-        <Afterwards />
+        <Afterwards hints={place === 'practise' && !stand} />
       </Suspense>
       <main id="music" className={`place place-${place}`} tabIndex={-1}>
         {place !== 'practise' && <h1 className="visually-hidden">{SCREEN.places[place]}</h1>}
