@@ -1,6 +1,7 @@
 import type { Key } from '../music/chart/chart';
 import type { Clave } from '../vocabulary';
 import { keyInWords } from './sheet';
+import { printedKey } from './spoken';
 
 const PLAY_ALONGS = {
   full: 'everyone',
@@ -51,7 +52,8 @@ export const TAKE_ALONG_WORDS = {
   rate: 'Frames a second',
   rateOf: (rate: number): string => (rate === 44_100 ? '44.1 kHz' : '48 kHz'),
   keys: 'Keys',
-  key: keyInWords,
+  /** A key among twelve: `E♭`, `E♭m`. */
+  key: printedKey,
   allKeys: 'All twelve',
   thisKey: 'This key only',
   holds: 'What it holds',

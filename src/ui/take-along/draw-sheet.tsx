@@ -29,7 +29,8 @@ export function drawSheetsOf(desk: Desk, sheets: () => Promise<SheetDesk>): Draw
     if (!state.music) throw new Error('there is no music on the desk');
     const inKey = inKeyOf(await sheets(), score, state.music.whole);
     const shown = createStore(() => ({ ...state, music: state.music && { ...state.music, score, whole: score } }));
-    const ground = document.createElement('div');
+    // A form of its own, so that its choice of paper is no part of the one on the screen.
+    const ground = document.createElement('form');
     // Laid out in full but out of sight; wider than any paper, so that nothing is scaled down.
     Object.assign(ground.style, { position: 'fixed', left: '-5000px', top: '0', width: '1400px' });
     ground.inert = true;
