@@ -1,13 +1,14 @@
 /**
  * `npm run bench`: prints one JSON object. `arrange32Ms` is the median of 200 runs, after warm-up, from the text of a 32-bar
  * chart to the full Score (E13); `growth1000over100` compares the medians of 1,000 and 100 bars; `firstSoundMs` is measured in
- * a real browser against the built page. Timed, so no part of `npm test`.
+ * a real browser against the built page; `pack` is a pack of 12 keys of a 32-bar chart by stage. Timed, so no part of `npm test`.
  */
 import { cpus } from 'node:os';
 import { readChart } from '../../src/music/chart/read';
 import { arrange } from '../../src/music/score';
 import { benchChart } from './bench-chart';
 import { measureFirstSound } from './first-sound';
+import { measurePack } from './pack';
 
 const WARM_UP_RUNS = 50;
 const SEED = 20_260_101;
@@ -41,12 +42,15 @@ const arrange100Ms = medianMs(benchChart(100, SEED), 40, 5);
 const arrange1000Ms = medianMs(benchChart(1000, SEED), 15, 2);
 const firstSoundMs = process.argv.includes('--engine-only') ? null : await measureFirstSound();
 
+const pack = await measurePack(SEED);
+
 const report = {
   arrange32Ms: round(arrange32Ms, 2),
   growth1000over100: round(arrange1000Ms / arrange100Ms, 2),
   arrange100Ms: round(arrange100Ms, 2),
   arrange1000Ms: round(arrange1000Ms, 2),
   firstSoundMs,
+  pack,
   node: process.version,
   cpu: cpus()[0]?.model ?? 'unknown',
   cores: cpus().length,
