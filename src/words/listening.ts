@@ -129,6 +129,28 @@ export const LISTENING = {
   },
   /** A note of a stroke that did not sound, in the mark of the stroke. */
   without: (note: string): string => `no ${note}`,
+  /** Playing a rhythm in. */
+  playIn: 'Carry my rhythm through the chart',
+  playedIn: 'Your rhythm, as it was heard',
+  playedInHint: 'Look it over; a touch changes a step. Then it plays through every chord of the chart.',
+  playedInFaults: {
+    'nothing played': 'Nothing was heard to read. Play two bars on one chord, from the count-in on.',
+    'one stroke': 'One stroke is no rhythm yet. Play two bars with at least two strokes.',
+    'not on steps': 'What was played lies between the eighths. Play the two bars in even eighths with the click, a little slower.',
+  },
+  lineShape: {
+    held: 'The outer line holds one note.',
+    rising: 'The outer line rises.',
+    falling: 'The outer line falls.',
+    'up and down': 'The outer line goes up and comes down.',
+    'down and up': 'The outer line goes down and comes up.',
+    mixed: 'The outer line goes both ways.',
+  },
+  unsure: (places: string): string => `Between two steps, so look here: ${places}.`,
+  /** A step of two bars. */
+  place: (step: number, steps: number): string =>
+    `bar ${step < steps / 2 ? 1 : 2}, ${steps === 12 ? (step % 6) + 1 : `${Math.floor((step % 8) / 2) + 1}${step % 2 ? ' and' : ''}`}`,
+  backToReport: 'Back',
   /** Calibration. */
   calibrate: 'Measure this device’s delay',
   calibrateWhy:

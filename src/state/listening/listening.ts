@@ -22,6 +22,7 @@ import {
   WHOLE_BAND,
 } from './listening-state';
 import { createOutputWatch } from './output-trust';
+import { type PlayedFigure, playedFigure } from './played-figure';
 import type { InputDevice, NoteSink, NoteSource, Played, SourceName } from './ports';
 import { claveMet, type ReplayWith, replayOf } from './replay';
 import { createTakes, type Recorded, type TakeTerms } from './takes';
@@ -62,6 +63,8 @@ export interface Listening {
   /** Loops the bars that a finding names. */
   loop(bars: LoopBars): void;
   replay(withWhat: ReplayWith, shiftBars: 0 | 1): void;
+  /** The rhythm of the last pass as a figure of the player's own, for the grid to confirm; null before there is one. */
+  readFigure(): PlayedFigure | null;
   rate(rating: SelfRating): void;
   /** Hears of every note the moment it comes, for lights; nothing here waits for a frame. */
   onPlayed(listener: (played: Played) => void): () => void;
@@ -324,6 +327,10 @@ export function createListening(ports: ListeningPorts): Listening {
       const claveStrokes = music.events.filter(({ part }) => part === 'clave').length;
       set({ replaying: { side: shiftBars ? 'other' : 'as played', met: claveMet(music), claveStrokes } });
       playAside(music);
+    },
+    readFigure() {
+      const report = state().report;
+      return report && playedFigure(report.take, desk.desk.getState().settings.direction);
     },
     rate(rating) {
       set({ ratings: [...state().ratings, rating].slice(-MOST_RATINGS) });

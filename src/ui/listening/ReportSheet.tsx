@@ -1,12 +1,15 @@
+import { useState } from 'react';
 import type { FindingFacts } from '../../practice/finding';
 import type { Listening } from '../../state/listening/listening';
 import type { PassReport } from '../../state/listening/listening-state';
+import type { PlayedFigure } from '../../state/listening/played-figure';
 import { barAt } from '../../state/loop';
 import { FINDINGS } from '../../words/findings';
 import { LISTENING } from '../../words/listening';
 import { useDesk } from '../app/desk-context';
 import { usePanel } from '../app/use-panel';
 import { CalibrationOffer } from './CalibrationOffer';
+import { PlayedInSheet } from './PlayedInSheet';
 import { StepPictureView } from './StepPictureView';
 
 /** Findings about the place of the whole pattern. */
@@ -23,6 +26,7 @@ export interface ReportSheetProps {
 export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
   const panel = usePanel(onClose);
   const { take, matched, assessment, pass, wholePass } = report;
+  const [playedIn, setPlayedIn] = useState<PlayedFigure | null>(null);
   const form = useDesk((state) => state.music?.score.form.bars ?? null);
   const { bars } = take.music.performance;
   const barOf = (index: number): number => {
@@ -38,6 +42,7 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
   const verdict = misplaced ? null : `${assessment.clean ? LISTENING.clean : LISTENING.share(right, asked)}${inTime}`;
   return (
     <section ref={panel} className="report" aria-label={LISTENING.report} tabIndex={-1}>
+      {playedIn && <PlayedInSheet played={playedIn} onClose={() => setPlayedIn(null)} />}
       <div className="report-said">
         <button type="button" className="plain report-hide" onClick={onClose}>
           {LISTENING.hideReport}
@@ -62,6 +67,11 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
       <div className="report-seen">
         <StepPictureView steps={assessment.steps} stepMs={matched.strokes[0]?.expected?.stepMs ?? null} />
         <div className="report-heard">
+          {take.pitched && (
+            <button type="button" className="key" onClick={() => setPlayedIn(listening.readFigure())}>
+              {LISTENING.playIn}
+            </button>
+          )}
           <button type="button" className="key" onClick={() => listening.replay('clave', 0)}>
             {LISTENING.replay}
           </button>
