@@ -1,3 +1,4 @@
+import { CLAP_WORKLET } from '../device/worklets/address';
 import { createInputs } from '../input/inputs';
 import type { Desk } from '../state/desk';
 import { judgeStretch } from '../state/listening/judge';
@@ -9,7 +10,7 @@ export function openListening(desk: Desk, player: () => Player | null, storage: 
   return createListening({
     desk,
     player,
-    ...createInputs(window, ''),
+    ...createInputs(window, CLAP_WORKLET),
     storage,
     judge: judgeStretch,
     now: Date.now,

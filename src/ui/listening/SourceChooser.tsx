@@ -1,6 +1,6 @@
 import { LISTENING } from '../../words/listening';
 
-const WAYS = ['midi', 'keys', 'none'] as const;
+const WAYS = ['midi', 'keys', 'microphone', 'none'] as const;
 
 /** What there is to play on; nothing is asked of the browser before one is touched. */
 export function SourceChooser(props: { readonly onChoose: (way: (typeof WAYS)[number]) => void; readonly onClose: () => void }) {
