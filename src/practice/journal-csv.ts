@@ -17,6 +17,7 @@ export const JOURNAL_COLUMNS = [
   'result',
   'text',
 ] as const;
+/** One of the columns. */
 export type JournalColumn = (typeof JOURNAL_COLUMNS)[number];
 
 /**
