@@ -42,7 +42,8 @@ export function readScoreInThread(
       if (data.kind === 'progress') progress(data.share);
       else end({ kind: 'read', result: data.result });
     };
-    thread.onerror = (event) => end({ kind: 'failed', reason: event instanceof ErrorEvent ? event.message : '' });
+    thread.onerror = (event) =>
+      end({ kind: 'failed', reason: typeof event !== 'string' && 'message' in event ? String(event.message) : '' });
     thread.postMessage(file);
   });
 }
