@@ -41,7 +41,7 @@ export function percussionRows(panel: Panel, frame: Frame, shown: readonly strin
   return frame.rows.flatMap((lane, at) => {
     const name = shown[at];
     if (name === undefined) return [];
-    const size = (frame.stacked ? 24 : 18) * frame.enlarged;
+    const size = (frame.stacked ? 22 : 16) * frame.enlarged;
     const radius = 8.5 * frame.enlarged;
     const y = lane.top + lane.height - radius - 3;
     const strokes = name === PULSE ? pulseOf(panel) : (panel.percussion.find((row) => row.name === name)?.strokes ?? []);

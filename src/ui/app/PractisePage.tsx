@@ -17,6 +17,13 @@ const PlayAlongButton = lazy(() => import('../listening/PlayAlongButton').then((
 const StrokeEditing = lazy(() => import('./StrokeEditing').then((module) => ({ default: module.StrokeEditing })));
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
 
+const SoloBanner = lazy(() => import('./SoloBanner').then((module) => ({ default: module.SoloBanner })));
+const SOLO = (
+  <Suspense fallback={null}>
+    <SoloBanner />
+  </Suspense>
+);
+
 /** An empty cell is a place for a new stroke; `onSelect` has it already. */
 const ignore = (): void => undefined;
 
@@ -87,7 +94,7 @@ export function PractisePage() {
         strip={strip}
         edits={edits}
         vamp={vamp}
-        banner={crossed ? BANNERS.crossed : solo ? BANNERS[solo] : null}
+        banner={crossed ? BANNERS.crossed : solo === 'example' ? SOLO : solo ? BANNERS[solo] : null}
         why={why}
         onStartAt={startAt}
         onStroke={sound}

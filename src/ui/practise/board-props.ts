@@ -73,7 +73,7 @@ export interface PractiseBoardProps {
   /** What the open vamp that sounds is doing; null when missing. */
   readonly vamp?: VampState;
   /** One line at the top of the sounding card for as long as it is given, such as an exercise that is crossed on purpose. */
-  readonly banner?: string | null;
+  readonly banner?: ReactNode;
   /** Drawn over every panel of the sounding card; nothing when missing. */
   readonly over?: PanelOver | null;
   /** Stands at the left of the map of the form, on the same row: title and quick line. */

@@ -30,7 +30,14 @@ interface Marks {
     readonly ticks: number;
     readonly full: number;
   }[];
-  readonly lights: readonly { readonly element: Element; readonly from: number; readonly to: number; readonly once: boolean }[];
+  /** `lit` is what the mark shows now, so that the page is asked nothing per frame. */
+  readonly lights: readonly {
+    readonly element: Element;
+    readonly from: number;
+    readonly to: number;
+    readonly once: boolean;
+    lit: boolean;
+  }[];
   readonly countIn: HTMLElement | null;
   /** The words that say in how many bars the sides turn over, and how many they are at the card's first bar. */
   readonly turn: { readonly element: HTMLElement; readonly away: number } | null;
@@ -73,7 +80,9 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
     for (const light of marks.lights) {
       const heardNow = light.once ? heard.pass === 0 : light.from >= grid.fromTick || heard.pass > 0;
       const on = heardNow && heard.tick >= light.from && heard.tick < light.to;
-      if (light.element.hasAttribute('data-lit') !== on) light.element.toggleAttribute('data-lit', on);
+      if (light.lit === on) continue;
+      light.lit = on;
+      light.element.toggleAttribute('data-lit', on);
     }
   }
 
@@ -98,7 +107,10 @@ function column(panel: Marks['panels'][number], tick: number, calm: boolean): bo
 
 function dark(marks: Marks): void {
   for (const panel of marks.panels) panel.element.removeAttribute('data-now');
-  for (const light of marks.lights) light.element.removeAttribute('data-lit');
+  for (const light of marks.lights) {
+    light.lit = false;
+    light.element.removeAttribute('data-lit');
+  }
 }
 
 function say(element: HTMLElement | null, words: string): void {
@@ -129,6 +141,7 @@ function lookUp(root: HTMLElement, version: number): Marks {
       from: number(element, 'from'),
       to: number(element, 'to'),
       once: element.dataset.once !== undefined,
+      lit: element.hasAttribute('data-lit'),
     })),
     countIn: root.querySelector<HTMLElement>('.count-in'),
     turn: turn && { element: turn, away: number(turn, 'away') },

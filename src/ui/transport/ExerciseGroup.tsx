@@ -1,3 +1,6 @@
+import { useMemo } from 'react';
+import { soloSpans } from '../../layout/figure/solo-steps';
+import { BANNERS } from '../../words/banners';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
@@ -25,6 +28,37 @@ export function ExerciseGroup() {
         options={(['none', 'example', 'scaffold'] as const).map((value) => ({ value, label: FIGURE_SCREEN.solos[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { solo: value === 'none' ? null : value } })}
       />
+      {solo === 'example' && <SoloSteps />}
     </section>
+  );
+}
+
+/** The three steps of the solo with the bars that they last; a touch loops one. */
+function SoloSteps() {
+  const run = useRun();
+  const bars = useDesk((state) => state.music?.whole.form.bars);
+  const loop = useDesk((state) => state.settings.loop);
+  const spans = useMemo(() => (bars ? soloSpans(bars) : []), [bars]);
+  return (
+    <>
+      <p className="caption">{BANNERS.soloHint}</p>
+      <ol className="solo-steps">
+        {spans.map(({ step, fromBar, toBar }) => {
+          const looped = loop?.fromBar === fromBar && loop.toBar === toBar;
+          return (
+            <li key={step}>
+              <button
+                type="button"
+                className="key"
+                aria-pressed={looped}
+                onClick={() => run(looped ? { kind: 'loop off' } : { kind: 'loop bars', loop: { fromBar, toBar } })}
+              >
+                <b>{step}</b> {BANNERS.steps[step]} <span className="solo-bars">{BANNERS.soloBars(fromBar, toBar)}</span>
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+    </>
   );
 }

@@ -20,7 +20,7 @@ export function StatesGroup() {
       {notices.length > 0 && (
         <>
           <h3>{FIGURE_SCREEN.notices}</h3>
-          <ul className="notices">
+          <ul className="worth-knowing">
             {notices.map((notice) => (
               <li key={notice}>{notice}</li>
             ))}

@@ -6,11 +6,21 @@ import type { LANGUAGE_SCREEN } from '../language-screen';
 import type { OWN_FIGURE_SCREEN } from '../own-figure-screen';
 import type { PAGE_NOTICES } from '../page-notices';
 
+const PASOS = {
+  1: 'melodía en octavas, notas del acorde en los golpes que importan',
+  2: 'acordes sobre la clave',
+  3: 'un motivo repetido sale medio tono y vuelve',
+} as const;
+
 /** The line over the sounding card in Spanish. */
 export const AVISOS_DE_EJERCICIO: Said<typeof BANNERS> = {
   crossed: 'Ejercicio: cruzado a propósito. El primer tiempo golpeado cae en el lado de 3.',
   example: 'Solo: melodía en octavas, luego acordes, luego un motivo repetido que sale y vuelve.',
   scaffold: 'Andamio para el solo: notas guía y clave; el resto es tuyo.',
+  soloStep: (step) => `Solo, paso ${step} de 3: ${PASOS[step]}`,
+  steps: PASOS,
+  soloBars: (fromBar, toBar) => `compases ${fromBar + 1}–${toBar}`,
+  soloHint: 'Toca un paso para repetirlo; uno después de otro.',
 };
 
 /** Settings of figure, hands and band in Spanish. */

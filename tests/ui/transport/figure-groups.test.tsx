@@ -78,4 +78,17 @@ describe('The settings of figure, hands and band', () => {
     expect(state().settings).toMatchObject({ stretch: 'tenth', compass: 61, hands: 'contrary' });
     expect(state().music?.score.hands).toBe('contrary');
   });
+
+  it('reach the three steps of the solo, each looped with a touch', async () => {
+    const { user, state } = await show(<ExerciseGroup />);
+    await user.click(screen.getByRole('radio', { name: 'example line' }));
+    const steps = screen.getAllByRole('listitem');
+    expect(steps.map((step) => step.textContent?.slice(0, 1))).toEqual(['1', '2', '3']);
+    await user.click(button(/chords on the clave/));
+    const { loop } = state().settings;
+    expect(loop && loop.fromBar % 2).toBe(0);
+    expect(steps[1]?.textContent).toContain(`bars ${(loop?.fromBar ?? 0) + 1}–${loop?.toBar}`);
+    await user.click(button(/chords on the clave/));
+    expect(state().settings.loop).toBeNull();
+  });
 });
