@@ -1,4 +1,6 @@
 import type { PageDrawing } from '../../layout/sheet/page-drawing';
+import type { Chart } from '../../music/chart/chart';
+import { type ArrangeOptions, arrange } from '../../music/score';
 import type { OutlineFont } from '../pdf/outline-font';
 import { readOutlineFont } from '../pdf/outline-font';
 import { writePdf } from '../pdf/write-pdf';
@@ -6,11 +8,25 @@ import type { SoundSet } from '../wav/pcm';
 import { type OnProgress, type Pieces, packEntries, zipPack } from './make-pack';
 import type { PackOrder } from './pack-order';
 
+/** A pack before anything is arranged: the chart, and how to arrange it for each key. Small, and plain data. */
+export interface PackPlan extends Omit<PackOrder, 'scores' | 'sounding'> {
+  readonly chart: Chart;
+  readonly keys: readonly ArrangeOptions[];
+  /** As `keys`, for the play-alongs. */
+  readonly sounding: readonly ArrangeOptions[];
+}
+
+/** The order of a plan: everything arranged. */
+export function arranged({ chart, keys, sounding, ...order }: PackPlan): PackOrder {
+  const all = (options: readonly ArrangeOptions[]) => options.map((option) => arrange(chart, option));
+  return { ...order, scores: all(keys), sounding: all(sounding) };
+}
+
 /** What a worker is asked to make. Plain data. */
 export interface Job {
   /** A pack as a zip, or the one file of an order that holds one. */
   readonly kind: 'pack' | 'file';
-  readonly order: PackOrder;
+  readonly order: PackPlan;
   /** Decoded sounds, where play-alongs are asked for. */
   readonly sounds: SoundSet | null;
   /** Font files by name, where sheets are asked for. */
@@ -22,13 +38,14 @@ export interface Job {
 /** The pages of one sheet. */
 export type Pages = readonly PageDrawing[];
 
-/** Does a job: its bytes as they come. `pages` draws the sheet of the score with an index. */
+/** Does a job: its bytes as they come. `pages` draws the sheet of the key with an index. */
 export async function* runJob(
   job: Job,
   pages: (key: number) => Promise<Pages>,
   onProgress: OnProgress,
 ): AsyncGenerator<Uint8Array, void, undefined> {
-  const { order, sounds } = job;
+  const { sounds } = job;
+  const order = arranged(job.order);
   let fonts: ReadonlyMap<string, OutlineFont> | null = null;
   const entries = packEntries(
     order,

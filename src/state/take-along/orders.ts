@@ -1,8 +1,9 @@
-import type { PackOrder } from '../../exchange/pack/pack-order';
+import type { PackPlan } from '../../exchange/pack/job';
+import { bytesOf, packFiles } from '../../exchange/pack/pack-order';
 import type { PartLevels } from '../../exchange/wav/play-along';
 import type { Key } from '../../music/chart/chart';
 import { transposeChart } from '../../music/chart/transpose-chart';
-import { arrange, type Score } from '../../music/score';
+import { type ArrangeOptions, arrange, type Score } from '../../music/score';
 import { feelNamed } from '../../performance/feel';
 import { PARTS } from '../../performance/performance';
 import { halfNotesPerMinute } from '../../vocabulary';
@@ -22,20 +23,21 @@ export function keyAbove({ music, settings }: OnDesk, semitones: number): Key | 
   return music && transposeChart(music.chart, settings.transpose + semitones).key;
 }
 
-/** What is to be made of a kind of file, or null when nothing is chosen or no music lies there. */
-export function orderFor(desk: OnDesk, kind: FileKind, choices: Choices, date: string): PackOrder | null {
-  const { settings } = desk;
+/** What is to be made of a kind of file, or null when nothing is chosen or no music lies there. Arranges nothing yet. */
+export function planFor({ music, settings }: OnDesk, kind: FileKind, choices: Choices, date: string): PackPlan | null {
   const pack = kind === 'pack';
   const which = pack ? choices.tempi : ([kind === 'wav' ? choices.tempo : 'now'] as const);
   const tempi = [...new Set(which.map((one) => tempoOf(settings, one)))];
   const kinds = pack ? choices.kinds : ([kind === 'mxl' ? 'musicxml' : kind] as const);
   const steps = pack ? choices.keys : [0];
   const playAlongs = pack ? choices.playAlongs : [choices.parts];
-  if (!desk.music || tempi.length === 0 || kinds.length === 0 || steps.length === 0) return null;
+  if (!music || tempi.length === 0 || kinds.length === 0 || steps.length === 0) return null;
   if (kinds.length === 1 && kinds[0] === 'wav' && playAlongs.length === 0) return null;
+  const round = settings.round !== 'once, then end';
   return {
-    scores: steps.map((semitones) => scoreOf(desk, semitones, settings.round !== 'once, then end', false)),
-    sounding: kinds.includes('wav') ? steps.map((semitones) => scoreOf(desk, semitones, choices.form === 'loop', false)) : [],
+    chart: music.chart,
+    keys: steps.map((semitones) => optionsIn(settings, semitones, round)),
+    sounding: kinds.includes('wav') ? steps.map((semitones) => optionsIn(settings, semitones, choices.form === 'loop')) : [],
     tempi,
     kinds,
     playAlongs,
@@ -47,12 +49,22 @@ export function orderFor(desk: OnDesk, kind: FileKind, choices: Choices, date: s
   };
 }
 
-/** The whole form, so many semitones above the desk's key, perhaps with the clave's sides exchanged. */
-export function scoreOf({ music, settings }: OnDesk, semitones: number, closed: boolean, exchanged: boolean): Score {
-  if (!music) throw new Error('there is no music on the desk');
-  const direction = exchanged ? (settings.direction === '2-3' ? '3-2' : '2-3') : settings.direction;
-  const transpose = settings.transpose + semitones;
-  return arrange(music.chart, { ...optionsOf({ ...settings, direction, transpose }, closed, null) });
+const optionsIn = (settings: Settings, semitones: number, closed: boolean): ArrangeOptions =>
+  optionsOf({ ...settings, transpose: settings.transpose + semitones }, closed, null);
+
+/** How many files a plan gives and how many bytes they take, from the music that lies on the desk: every key is as long. */
+export function sizeOf({ chart: _, keys, sounding, ...plan }: PackPlan, whole: Score): { readonly files: number; readonly bytes: number } {
+  const order = { ...plan, scores: keys.map(() => whole), sounding: sounding.map(() => whole) };
+  const files = packFiles(order);
+  // The contents page is one more.
+  return { files: files.length + 1, bytes: files.reduce((sum, file) => sum + bytesOf(file, order), 0) };
+}
+
+/** The score of one key of a plan, and the same with the sides of the clave exchanged. */
+export function sheetScores({ chart, keys }: PackPlan, key: number): readonly [score: Score, other: Score] {
+  const options = keys[key] ?? {};
+  const score = arrange(chart, options);
+  return [score, arrange(chart, { ...options, direction: score.clave.direction === '2-3' ? '3-2' : '2-3', closed: true })];
 }
 
 /** The levels of the desk's mix; a muted part is left out. */

@@ -3,13 +3,13 @@ import { fileStem } from '../../exchange/file-name';
 import { MIDI_TYPE } from '../../exchange/midi/write-midi';
 import { MUSICXML_TYPE } from '../../exchange/musicxml/write-musicxml';
 import { MXL_TYPE, writeMxl } from '../../exchange/musicxml/write-mxl';
-import { bytesOf, type PackOrder, packFiles } from '../../exchange/pack/pack-order';
+import type { PackPlan } from '../../exchange/pack/job';
 import { PDF_TYPE } from '../../exchange/pdf/write-pdf';
 import { WAV_TYPE } from '../../exchange/wav/wav-header';
 import type { Key } from '../../music/chart/chart';
 import type { DeskState } from '../desk-state';
 import { type Choices, FIRST_CHOICES, type FileKind, PACK_STEPS } from './choices';
-import { keyAbove, orderFor, scoreOf } from './orders';
+import { keyAbove, planFor, sheetScores, sizeOf } from './orders';
 import type { OpenFile, TakeAlongPorts } from './ports';
 
 /** What take-along is doing, or how the last file went. */
@@ -61,17 +61,17 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
   // From the question where to put a file until it is there or given up.
   let busy = false;
   const today = (): string => new Date(ports.now()).toISOString().slice(0, 10);
-  const order = (kind: FileKind): PackOrder | null => orderFor(desk.getState(), kind, store.getState().choices, today());
+  const plan = (kind: FileKind): PackPlan | null => planFor(desk.getState(), kind, store.getState().choices, today());
 
   const save = async (what: FileKind): Promise<void> => {
-    const asked = busy ? null : order(what);
-    if (asked === null) return;
+    const { music } = desk.getState();
+    const asked = busy ? null : plan(what);
+    if (asked === null || music === null) return;
     busy = true;
     const stopping = new AbortController();
     const { signal } = stopping;
     stop = stopping;
-    const music = desk.getState();
-    const name = `${nameOf(asked, what)}${ENDINGS[what][0]}`;
+    const name = `${fileStem(music.whole)}${what === 'wav' ? playAlongName(asked) : ''}${ENDINGS[what][0]}`;
     let file: OpenFile | null = null;
     const tell = (work: Work): void => {
       if (stop === stopping) store.setState({ work });
@@ -85,12 +85,7 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
         asked.kinds.includes('sheet') ? ports.fonts() : [],
       ]);
       signal.throwIfAborted();
-      const steps = what === 'pack' ? store.getState().choices.keys : [0];
-      const pages = (key: number) => {
-        const score = asked.scores[key];
-        if (score === undefined) throw new Error(`no key ${key}`);
-        return ports.draw(score, scoreOf(music, steps[key] ?? 0, true, true));
-      };
+      const pages = async (key: number) => ports.draw(...sheetScores(asked, key));
       const job = { kind: what === 'pack' ? ('pack' as const) : ('file' as const), order: asked, sounds, fonts, madeAt: ports.now() };
       const pieces = ports.make(
         job,
@@ -125,21 +120,16 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
         return key === null ? [] : [{ semitones, key }];
       }),
     estimate() {
-      const asked = order('pack');
-      if (asked === null) return null;
-      const files = packFiles(asked);
-      return { files: files.length + 1, bytes: files.reduce((sum, file) => sum + bytesOf(file, asked), 0) };
+      const { music } = desk.getState();
+      const asked = plan('pack');
+      return asked && music && sizeOf(asked, music.whole);
     },
     cancel: () => stop?.abort(),
   };
 }
 
-/** `last-ferry_D_2-3-son_level-2`, for a play-along with its tempo and who plays. */
-function nameOf({ scores, tempi, playAlongs }: PackOrder, what: FileKind): string {
-  const [score] = scores;
-  if (score === undefined) throw new Error('an order holds at least one score');
-  return what === 'wav' ? `${fileStem(score)}_half-${tempi[0]}_${playAlongs[0]}` : fileStem(score);
-}
+/** `_half-92_without-piano`. */
+const playAlongName = ({ tempi, playAlongs }: PackPlan): string => `_half-${tempi[0]}_${playAlongs[0]}`;
 
 async function* compressed(pieces: AsyncIterable<Uint8Array<ArrayBuffer>>): AsyncGenerator<Uint8Array<ArrayBuffer>, void, undefined> {
   const decoder = new TextDecoder();

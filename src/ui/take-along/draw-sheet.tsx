@@ -53,9 +53,8 @@ export function drawSheetsOf(desk: Desk, sheets: () => Promise<SheetDesk>): Draw
       for (const page of ground.querySelectorAll<HTMLElement>(PAGES)) {
         // The edge of the paper is the screen's; in print the page has none.
         page.style.border = '0';
-        pages.push(readPage(page, paper.width, paper.height));
-        // The screen stays awake between pages.
-        await pause(0);
+        // The screen stays awake between blocks.
+        pages.push(await readPage(page, paper.width, paper.height, () => pause(0)));
       }
       return pages;
     } finally {

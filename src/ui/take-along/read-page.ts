@@ -8,19 +8,22 @@ import { readSvg, type ToPage } from './read-svg';
  * the file and the print are the same page. Sizes are taken from the page's own width in millimetres, whatever the zoom.
  */
 
-/** One page element as a drawing; `widthMm` and `heightMm` are the paper's. */
-export function readPage(page: HTMLElement, widthMm: number, heightMm: number): PageDrawing {
+/** One page element as a drawing; `widthMm` and `heightMm` are the paper's. Pauses between the blocks of the page. */
+export async function readPage(page: HTMLElement, widthMm: number, heightMm: number, pause: () => Promise<void>): Promise<PageDrawing> {
   const box = page.getBoundingClientRect();
   const scale = (widthMm * POINTS_PER_MM) / box.width;
   const toPage: ToPage = { scale, x: (x) => (x - box.left) * scale, y: (y) => (y - box.top) * scale };
   // Lengths of styles are in pixels before zoom.
   const styleScale = POINTS_PER_MM * (25.4 / 96);
   const marks: Mark[] = [];
-  readElement(page, toPage, styleScale, marks, true);
+  for (const block of page.children) {
+    readElement(block, toPage, styleScale, marks);
+    await pause();
+  }
   return { width: widthMm * POINTS_PER_MM, height: heightMm * POINTS_PER_MM, marks };
 }
 
-function readElement(element: Element, page: ToPage, styleScale: number, marks: Mark[], isPage: boolean): void {
+function readElement(element: Element, page: ToPage, styleScale: number, marks: Mark[]): void {
   if (element instanceof SVGSVGElement) {
     marks.push(...readSvg(element, page));
     return;
@@ -28,13 +31,12 @@ function readElement(element: Element, page: ToPage, styleScale: number, marks: 
   const style = getComputedStyle(element);
   if (style.display === 'none' || style.visibility === 'hidden' || !(element instanceof HTMLElement)) return;
   const box = element.getBoundingClientRect();
-  // The edge of the page itself is the screen's.
-  if (!isPage) marks.push(...boxMarks(style, { left: box.left, top: box.top, width: box.width, height: box.height }, page, styleScale));
+  marks.push(...boxMarks(style, { left: box.left, top: box.top, width: box.width, height: box.height }, page, styleScale));
   const before = getComputedStyle(element, '::before');
   if (before.content !== 'none' && before.content !== 'normal') marks.push(...tickBox(before, box, page, styleScale));
   for (const child of element.childNodes) {
     if (child instanceof Text) marks.push(...wordMarks(child, style, page, styleScale));
-    else if (child instanceof Element) readElement(child, page, styleScale, marks, false);
+    else if (child instanceof Element) readElement(child, page, styleScale, marks);
   }
 }
 
