@@ -21,7 +21,7 @@ const SENTENCES: Sentences = {
   crossed: ({ fromStart, bar: at }) =>
     fromStart
       ? 'Your pattern is right, and it lies on the other side of the clave: start it one bar later. It happens to everyone; the loop starts where the side does.'
-      : `You were on the right side up to ${bar(at)}, and on the other side from there. Listen for the clave in the bar before, and come back in on it.`,
+      : `You began on the right side; from ${bar(at)} on you were on the other one. Listen for the clave in the bar before, and come back in on it.`,
   displaced: ({ steps, fromStart, bar: at }) =>
     `Your pattern is right, and it lies ${displacement(steps)}${fromStart ? '' : ` from ${bar(at)} on`}. Find 1 with your foot first, then let the hands come in.`,
   'other clave': ({ heard, asked }) =>
@@ -36,7 +36,7 @@ const SENTENCES: Sentences = {
       ? `${number} strokes came where the figure rests, most in ${bar(at)}. The rests are part of the pattern: leave them empty.`
       : `There is a rest on ${count(step)}, and it was struck ${times(number)}, most in ${bar(at)}. Let the foot take that beat.`,
   'late chords': ({ count: number, of, step, bar: at }) =>
-    `The old chord was still there on ${count(step)} at ${share(number, of)} changes, first in ${bar(at)}. The last stroke before the barline already belongs to the next chord.`,
+    `The old chord was still there on ${count(step)} at ${share(number, of)} changes, most in ${bar(at)}. The last stroke before the barline already belongs to the next chord.`,
   'wrong notes': ({ count: number, of, chord, bar: at }) =>
     chord === null
       ? `${share(number, of)} strokes had other notes, most in ${bar(at)}. Play that bar as plain chords first, then in rhythm.`
@@ -58,7 +58,7 @@ const SENTENCES: Sentences = {
   'hands apart': ({ leftBehindMs }) =>
     `Your ${leftBehindMs > 0 ? 'left hand comes' : 'right hand comes'} ${millis(leftBehindMs)} after the ${leftBehindMs > 0 ? 'right' : 'left'}. Play the two together on one chord, softly, until they sound like one.`,
   'cut short': ({ count: number, of, step, bar: at }) =>
-    `The stroke on ${count(step)} was let go too soon, ${share(number, of)}, first in ${bar(at)}. It rings over the silent 1 that follows: hold it through.`,
+    `The stroke on ${count(step)} was let go too soon, ${share(number, of)}, most in ${bar(at)}. It rings over the silent 1 that follows: hold it through.`,
   'inner loud': () => 'The inner notes are as loud as the octaves. Let the octaves sing, and play what is inside them at half the weight.',
 };
 
