@@ -14,12 +14,14 @@ export interface Ensemble {
   readonly click: ClickMode;
   /** Sixteen bars of clave, then sixteen in which only the first bar of every four has it, then none. */
   readonly claveFades: boolean;
+  /** The percussion is silent: out of a loudspeaker, a microphone would take its strokes for claps. */
+  readonly percussionRests: boolean;
   /** Bars that the piano plays and is silent, in turn; null when it always plays. */
   readonly pianoDrops: { readonly on: number; readonly off: number } | null;
 }
 
 /** A band that takes nothing away. */
-export const FULL_BAND: Ensemble = { click: 'as set', claveFades: false, pianoDrops: null };
+export const FULL_BAND: Ensemble = { click: 'as set', claveFades: false, percussionRests: false, pianoDrops: null };
 
 const FULL_BARS = 16;
 const THIN_BARS = 16;
@@ -27,6 +29,7 @@ const THIN_EVERY = 4;
 
 /** True when `event` is left out in this pass (from 0) of `performance`. Music that has gone round keeps counting its bars. */
 export function isLeftOut(ensemble: Ensemble, event: PerformedEvent, pass: number, performance: Performance): boolean {
+  if (event.part === 'percussion') return ensemble.percussionRests;
   const { bars } = performance;
   const index = Math.max(
     0,

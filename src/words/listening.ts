@@ -42,7 +42,9 @@ export const LISTENING = {
   failed: (reason: string): string => `This did not open (${reason}).`,
   voiceProcessing:
     'This browser keeps its voice processing on, which swallows claps: trust the rhythm, not the milliseconds. Another browser, or tapping keys, is better.',
-  headphones: 'With headphones the band stays out of the microphone. On a phone, opening the microphone may change the loudness.',
+  headphones: 'I wear headphones',
+  headphonesHint:
+    'Out of a loudspeaker the microphone hears the band too: the percussion rests, so that only you clap. On a phone, opening the microphone may change the loudness.',
   /** What is played. */
   plays: 'You play',
   parts: { 'both hands': 'both hands', 'right hand': 'right hand', 'left hand': 'left hand', clave: 'the clave' },
@@ -155,6 +157,8 @@ export const LISTENING = {
   calibrate: 'Measure this device’s delay',
   calibrateWhy:
     'Early and late can be told from the device’s own delay only when that is measured: tap along with sixteen clicks, ten seconds.',
+  calibrateByEar:
+    'Early and late can be told from the delay of loudspeaker and microphone only when that is measured: stay silent for ten seconds while the microphone listens to sixteen strokes. With headphones, clap along with them.',
   calibrating: 'Tap along with the clicks…',
   calibrated: (ms: number, spread: number): string => `Delay measured: ${Math.round(ms)} ms, give or take ${Math.round(spread)}.`,
   calibrationFailed: {

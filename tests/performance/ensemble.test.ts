@@ -69,6 +69,12 @@ describe('a band that takes support away', () => {
     expect(bars.slice(32).every((heard) => heard === 0)).toBe(true);
   });
 
+  it('rests the percussion alone while a microphone listens', () => {
+    const rests: Ensemble = { ...FULL_BAND, percussionRests: true };
+    expect(sounding(rests, 'percussion', [0, 240], music(2, TWO_THREE))).toEqual([]);
+    expect(sounding(rests, 'clave', [480], music(2, TWO_THREE))).toEqual([480]);
+  });
+
   it('drops the piano for whole bars, in turn, and nobody else', () => {
     const drops: Ensemble = { ...FULL_BAND, pianoDrops: { on: 4, off: 4 } };
     const heard = (part: PartName) =>

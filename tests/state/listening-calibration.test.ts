@@ -47,7 +47,7 @@ describe('the delay of a device', () => {
     const calibrating = createCalibrating();
     const clocks = createClockTrack();
     player.pass(1);
-    const track = calibrating.start();
+    const track = calibrating.start('tapping');
     player.play({ performance: track, fromTick: 0, tempo: track.tempo, countInBars: 0 });
     for (let tick = 0; tick < 55; tick += 1) {
       const music = player.music();

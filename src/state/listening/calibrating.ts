@@ -28,8 +28,8 @@ export type CalibrationOutcome =
 
 /** One round of clicks after another. */
 export interface Calibrating {
-  /** The clicks, as music to be played once. */
-  start(): Performance;
+  /** The clicks, as music to be played once: clicks to tap along with, or strokes that the microphone hears by itself. */
+  start(by: 'tapping' | 'loudspeaker'): Performance;
   hear(played: Played): void;
   meet(music: SoundingMusic): void;
   result(clocks: ClockMap): CalibrationOutcome;
@@ -40,10 +40,10 @@ export function createCalibrating(): Calibrating {
   let taps: InputMillis[] = [];
   let sounded: Sounded | null = null;
   return {
-    start() {
+    start(by) {
       taps = [];
       sounded = null;
-      return CLICK_TRACK;
+      return by === 'tapping' ? CLICK_TRACK : STROKE_TRACK;
     },
     hear(played) {
       if (played.kind !== 'note off') taps.push(played.at);
@@ -77,15 +77,15 @@ export function delayOf(clicks: readonly number[], taps: readonly number[]): Cal
   return spreadMs > MOST_SPREAD_MS ? { ok: false, why: 'too uneven' } : { ok: true, latencyMs: middle, spreadMs };
 }
 
-const CLICK_TRACK: Performance = {
+const track = (part: 'pulse' | 'percussion', drum: (index: number) => string): Performance => ({
   events: Array.from({ length: CLICKS + FIRST_COUNTED }, (_, index) => ({
     id: index,
-    part: 'pulse' as const,
+    part,
     tick: index * TICKS_PER_QUARTER,
     offsetTicks: 0,
     soundingTicks: 60,
     midi: null,
-    drum: index % 4 === 0 ? 'pulse high' : 'pulse low',
+    drum: drum(index),
     velocity: 100,
     firstPassOnly: false,
   })),
@@ -100,4 +100,7 @@ const CLICK_TRACK: Performance = {
   })),
   clave: { steps: [], cycleSteps: 16 },
   tempo: TEMPO,
-};
+});
+const CLICK_TRACK = track('pulse', (index) => (index % 4 === 0 ? 'pulse high' : 'pulse low'));
+/** The shell is broad-band like a clap: the detector finds it, two milliseconds after its beginning, where it does not find clicks and claves. */
+const STROKE_TRACK = track('percussion', () => 'cascara accent');

@@ -88,6 +88,8 @@ export interface ListeningState {
   /** Computer keys tap a rhythm instead of playing notes. */
   readonly rhythmKeys: boolean;
   readonly octave: number;
+  /** The band is heard in headphones, not by the microphone. */
+  readonly headphones: boolean;
   readonly plays: PlayedPart;
   readonly band: Band;
   /** The page's piano sounds what is played: for keyboards without a sound of their own. */

@@ -53,7 +53,7 @@ export interface Listening {
   close(): void;
   /** Closes, and brings the whole band back. */
   leave(): void;
-  set(change: Partial<Pick<ListeningState, 'plays' | 'rhythmKeys' | 'octave' | 'soundsNotes' | 'sendTo'>>): void;
+  set(change: Partial<Pick<ListeningState, 'plays' | 'rhythmKeys' | 'octave' | 'soundsNotes' | 'sendTo' | 'headphones'>>): void;
   /** What the band leaves out. The click's pulse is switched on with it. */
   setBand(change: Partial<Band>): void;
   /** A touch on the tap field. */
@@ -73,6 +73,8 @@ export interface Listening {
 }
 
 const TICK_MS = 200;
+/** Ticks that clicks or a replay may take to start. */
+const ASIDE_PATIENCE = 25;
 const MOST_RATINGS = 12;
 const COARSE_NOTE = 64;
 
@@ -81,6 +83,7 @@ const FIRST: ListeningState = {
   device: { kind: 'off' },
   rhythmKeys: false,
   octave: 0,
+  headphones: false,
   plays: 'both hands',
   band: WHOLE_BAND,
   soundsNotes: false,
@@ -109,6 +112,8 @@ export function createListening(ports: ListeningPorts): Listening {
   let watch = createOutputWatch();
   let rate = 0;
   let reports = 0;
+  let asideSounds = false;
+  let asideWaited = 0;
   let endings: (() => void)[] = [];
   let endSound: (() => void) | null = null;
 
@@ -130,6 +135,9 @@ export function createListening(ports: ListeningPorts): Listening {
       scoreOf: desk.scoreOf,
     };
   };
+
+  /** While the microphone listens the percussion rests: out of a loudspeaker it would be heard as claps. */
+  const ensembleNow = () => ({ ...ensembleOf(state().band), percussionRests: state().source === 'microphone' && !state().headphones });
 
   const hear = (played: Played): void => {
     takes.hear(played);
@@ -171,8 +179,14 @@ export function createListening(ports: ListeningPorts): Listening {
     const music = player?.music() ?? null;
     if (state().calibrating.kind === 'clicking' || state().replaying) {
       if (clock) takes.clocks.read(clock.pair);
-      if (music === null) finishAside();
-      else calibrating.meet(music);
+      if (music === null) {
+        // The sound may need a moment to start.
+        asideWaited += 1;
+        if (asideSounds || asideWaited > ASIDE_PATIENCE) finishAside();
+      } else {
+        asideSounds = true;
+        calibrating.meet(music);
+      }
       return;
     }
     for (const recorded of takes.tick(music, clock, terms())) judged(recorded);
@@ -186,12 +200,10 @@ export function createListening(ports: ListeningPorts): Listening {
 
   /** The clicks or the replay are over. */
   const finishAside = (): void => {
-    if (state().replaying) {
-      set({ replaying: null });
-      ports.player()?.setEnsemble(ensembleOf(state().band));
-      const { settings, preferences } = desk.desk.getState();
-      ports.player()?.setMix(mixOf(settings, preferences));
-    }
+    set({ replaying: null });
+    const { settings, preferences } = desk.desk.getState();
+    ports.player()?.setMix(mixOf(settings, preferences));
+    ports.player()?.setEnsemble(ensembleNow());
     if (state().calibrating.kind !== 'clicking') return;
     const map = takes.clocks.map();
     const outcome = map ? calibrating.result(map) : ({ ok: false, why: 'too few' } as const);
@@ -250,7 +262,12 @@ export function createListening(ports: ListeningPorts): Listening {
     const { settings, preferences } = desk.desk.getState();
     const mix = mixOf(settings, preferences);
     const open = { level: 0.8, muted: false };
-    player.setMix({ ...mix, parts: { ...mix.parts, 'piano right': open, pulse: open, clave: { ...mix.parts.clave, muted: false } } });
+    player.setMix({
+      ...mix,
+      parts: { ...mix.parts, 'piano right': open, pulse: open, percussion: open, clave: { ...mix.parts.clave, muted: false } },
+    });
+    asideSounds = false;
+    asideWaited = 0;
     player.setEnsemble(ensembleOf(WHOLE_BAND));
     player.play({ performance, fromTick: performance.fromTick, tempo: performance.tempo, countInBars: 0 });
   };
@@ -272,7 +289,7 @@ export function createListening(ports: ListeningPorts): Listening {
       watch = createOutputWatch();
       takes.begin();
       listenTo(sources[name]);
-      void desk.warm();
+      void desk.warm().then(() => ports.player()?.setEnsemble(ensembleNow()));
       void sources[name].open();
     },
     close,
@@ -285,6 +302,7 @@ export function createListening(ports: ListeningPorts): Listening {
       set(change);
       if (change.rhythmKeys !== undefined) ports.keys.setMode(change.rhythmKeys ? 'rhythm' : 'notes');
       if (change.octave !== undefined) ports.keys.setOctave(change.octave);
+      if (change.headphones !== undefined) ports.player()?.setEnsemble(ensembleNow());
       if (change.sendTo !== undefined) send(change.sendTo);
       if (change.plays !== undefined) {
         takes.begin();
@@ -294,7 +312,7 @@ export function createListening(ports: ListeningPorts): Listening {
     setBand(change) {
       const band = { ...state().band, ...change };
       set({ band });
-      void desk.warm().then(() => ports.player()?.setEnsemble(ensembleOf(state().band)));
+      void desk.warm().then(() => ports.player()?.setEnsemble(ensembleNow()));
       if (change.click === undefined || change.click === 'as set') return;
       const clicks = change.click === 'every beat' || change.click === '2 and 4' || change.click === '1 only';
       if (clicks) desk.run({ kind: 'set', settings: { pulse: 'quarters' } });
@@ -306,7 +324,7 @@ export function createListening(ports: ListeningPorts): Listening {
       if (state().device.kind !== 'listening') return;
       desk.run({ kind: 'stop' });
       set({ calibrating: { kind: 'clicking' } });
-      void desk.warm().then(() => playAside(calibrating.start()));
+      void desk.warm().then(() => playAside(calibrating.start(state().source === 'microphone' ? 'loudspeaker' : 'tapping')));
     },
     loop(bars) {
       const { music } = desk.desk.getState();

@@ -7,6 +7,7 @@ import { useHeard } from './listening-context';
 export function CalibrationOffer({ listening, timing }: { readonly listening: Listening; readonly timing: TimingTrust }) {
   const calibrating = useHeard(listening, (state) => state.calibrating);
   const calibration = useHeard(listening, (state) => state.calibration);
+  const source = useHeard(listening, (state) => state.source);
   const listens = useHeard(listening, (state) => state.device.kind === 'listening');
   if (timing === 'off' || timing === 'coarse') return <p className="caption">{LISTENING.noTiming[timing]}</p>;
   if (!listens) return null;
@@ -19,7 +20,9 @@ export function CalibrationOffer({ listening, timing }: { readonly listening: Li
             ? LISTENING.calibrationFailed[calibrating.why]
             : calibration
               ? LISTENING.calibrated(calibration.latencyMs, calibration.spreadMs)
-              : LISTENING.calibrateWhy}
+              : source === 'microphone'
+                ? LISTENING.calibrateByEar
+                : LISTENING.calibrateWhy}
       </p>
       {calibrating.kind !== 'clicking' && (
         <button type="button" className={calibration ? 'plain' : 'key'} onClick={() => listening.calibrate()}>

@@ -5,7 +5,7 @@ import { useHeard } from './listening-context';
 
 /** The switches of a source, out of the way until they are wanted. */
 export function DeviceMore({ listening, source }: { readonly listening: Listening; readonly source: SourceName }) {
-  const { rhythmKeys, octave, soundsNotes, sendTo, outputs } = useHeard(listening, (state) => state);
+  const { rhythmKeys, octave, headphones, soundsNotes, sendTo, outputs } = useHeard(listening, (state) => state);
   const { set } = listening;
   return (
     <details className="device-more">
@@ -53,7 +53,14 @@ export function DeviceMore({ listening, source }: { readonly listening: Listenin
             <p className="caption">{LISTENING.sendHint}</p>
           </>
         )}
-        {source === 'microphone' && <p className="caption">{LISTENING.headphones}</p>}
+        {source === 'microphone' && (
+          <>
+            <button type="button" className="key" aria-pressed={headphones} onClick={() => set({ headphones: !headphones })}>
+              {LISTENING.headphones}
+            </button>
+            <p className="caption">{LISTENING.headphonesHint}</p>
+          </>
+        )}
         {(source === 'microphone' || (source === 'keys' && rhythmKeys)) && <p className="caption">{LISTENING.rhythmOnly}</p>}
         <button type="button" className="key" onClick={() => listening.close()}>
           {LISTENING.other}

@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest';
+import { createStore } from 'zustand/vanilla';
+import { createRecorderPlayer } from '../../src/audio/recorder-player';
+import type { Command } from '../../src/state/command';
+import type { DeskState, PlayingState } from '../../src/state/desk-state';
+import { judgeStretch } from '../../src/state/listening/judge';
+import { createListening, type ListeningPorts } from '../../src/state/listening/listening';
+import type { NoteSource, Played, SourceName, SourceState } from '../../src/state/listening/ports';
+import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from '../../src/state/settings';
+import { inputMillis } from '../../src/vocabulary';
+import { BAR, everyStep, request } from '../audio/player-bench';
+
+class Source implements NoteSource {
+  current: SourceState = { kind: 'off' };
+  #changes = new Set<() => void>();
+  #hearers = new Set<(played: Played) => void>();
+  constructor(readonly name: SourceName) {}
+  async open(): Promise<void> {
+    this.become({ kind: 'listening', devices: [{ id: '1', name: 'Ferry 1' }] });
+  }
+  close(): void {
+    this.become({ kind: 'off' });
+  }
+  become(state: SourceState): void {
+    this.current = state;
+    for (const change of this.#changes) change();
+  }
+  play(played: Played): void {
+    for (const hear of this.#hearers) hear(played);
+  }
+  state = (): SourceState => this.current;
+  level = (): number => 0;
+  onChange = (listener: () => void): (() => void) => {
+    this.#changes.add(listener);
+    return () => this.#changes.delete(listener);
+  };
+  onPlayed = (listener: (played: Played) => void): (() => void) => {
+    this.#hearers.add(listener);
+    return () => this.#hearers.delete(listener);
+  };
+}
+
+function bench(change: Partial<ListeningPorts> = {}) {
+  const player = createRecorderPlayer();
+  const sources = { midi: new Source('midi'), keys: new Source('keys'), microphone: new Source('microphone') };
+  const commands: Command[] = [];
+  const kept = new Map<string, string>();
+  const ticks = new Set<() => void>();
+  const desk = createStore(() => ({ settings: DEFAULT_SETTINGS, preferences: DEFAULT_PREFERENCES, music: null }) as unknown as DeskState);
+  const playing = createStore(() => ({ transport: { kind: 'stopped' } }) as PlayingState);
+  const run = (command: Command): void => {
+    commands.push(command);
+    if (command.kind === 'stop') player.stop();
+  };
+  const listening = createListening({
+    desk: { desk, playing, run, scoreOf: () => null, warm: async () => undefined },
+    player: () => player,
+    sources,
+    keys: { setMode: () => undefined, setOctave: () => undefined },
+    sink: { outputs: () => [], send: () => undefined, silence: () => undefined },
+    storage: {
+      async read(key) {
+        const text = kept.get(key);
+        return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
+      },
+      async write(key, text) {
+        kept.set(key, text);
+        return { kind: 'kept' };
+      },
+      onOtherTab: () => () => undefined,
+    },
+    judge: judgeStretch,
+    now: () => 1_000_000,
+    every: (_, action) => {
+      ticks.add(action);
+      return () => ticks.delete(action);
+    },
+    hidden: () => false,
+    ...change,
+  });
+  let seconds = 0;
+  const pass = async (forSeconds: number): Promise<void> => {
+    for (const end = seconds + forSeconds; seconds < end - 1e-9; ) {
+      player.pass(0.2);
+      seconds += 0.2;
+      for (const tick of ticks) tick();
+    }
+    await Promise.resolve();
+  };
+  /** Plays every step of `passes` passes of a two-bar loop, `late` milliseconds behind, from `from` seconds on. */
+  const playAlong = (source: Source, from: number, passes: number, late: number, midi = 60): void => {
+    for (let step = 0; step < passes * 16; step += 1) {
+      const at = inputMillis((from + (step * BAR) / 8) * 1000 + late);
+      source.play({ kind: 'note on', midi, velocity: 90, at, coarse: false });
+      source.play({ kind: 'note off', midi, at: inputMillis(at + 40) });
+    }
+  };
+  return { listening, player, sources, commands, kept, pass, playAlong, ticks, store: listening.store, now: () => seconds };
+}
+
+describe('listening', () => {
+  it('opens nothing until a source is chosen, and lets it go', async () => {
+    const { listening, sources, ticks, store } = bench();
+    expect(sources.midi.current.kind).toBe('off');
+    listening.choose('midi');
+    expect(store.getState()).toMatchObject({ source: 'midi', device: { kind: 'listening' } });
+    listening.choose('keys');
+    expect(sources.midi.current.kind).toBe('off');
+    listening.close();
+    expect(sources.keys.current.kind).toBe('off');
+    expect(ticks.size).toBe(0);
+    expect(store.getState().source).toBeNull();
+  });
+
+  it('judges every pass and counts the clean ones of the loop', async () => {
+    const { listening, player, sources, pass, playAlong, store, now } = bench();
+    listening.choose('midi');
+    await pass(0.4);
+    player.play(request(everyStep(2)));
+    playAlong(sources.midi, now(), 3, 4);
+    await pass(6 * BAR + 0.6);
+    const { report, tally } = store.getState();
+    expect(report?.assessment.clean).toBe(true);
+    expect(tally).toMatchObject({ passes: 3, clean: 3, cleanInARow: 3 });
+  });
+
+  it('says when nothing is heard, and does not call it a pass', async () => {
+    const { listening, player, pass, store } = bench();
+    listening.choose('midi');
+    await pass(0.4);
+    player.play(request(everyStep(2)));
+    await pass(4 * BAR + 0.6);
+    expect(store.getState()).toMatchObject({ silent: 2, tally: null, report: null });
+  });
+
+  it('measures a delay, keeps it under the name of the device, and takes it off what is played', async () => {
+    const { listening, player, sources, pass, playAlong, store, kept, now } = bench();
+    listening.choose('midi');
+    await pass(0.4);
+    listening.calibrate();
+    await pass(0.2);
+    expect(store.getState().calibrating.kind).toBe('clicking');
+    const from = player.music()?.songZero ?? 0;
+    for (let click = 0; click < 18; click += 1)
+      sources.midi.play({ kind: 'note on', midi: 60, velocity: 90, at: inputMillis((from + click / 2) * 1000 + 55), coarse: false });
+    await pass(11);
+    expect(store.getState().calibrating.kind).toBe('off');
+    expect(Math.round(store.getState().calibration?.latencyMs ?? 0)).toBe(55);
+    expect(kept.get('calibrations')).toContain('Ferry 1');
+    player.play(request(everyStep(2)));
+    playAlong(sources.midi, now(), 2, 55);
+    await pass(4 * BAR + 0.6);
+    const { report } = store.getState();
+    expect(report?.take.timing).toBe('calibrated');
+    expect(Math.abs(report?.matched.offsetMs ?? 99)).toBeLessThan(2);
+  });
+
+  it('fails kindly when nobody taps', async () => {
+    const { listening, pass, store } = bench();
+    listening.choose('midi');
+    await pass(0.4);
+    listening.calibrate();
+    await pass(12);
+    expect(store.getState().calibrating).toEqual({ kind: 'failed', why: 'too few' });
+  });
+
+  it('stops judging time on a wireless output', async () => {
+    const player = createRecorderPlayer();
+    const clock = player.clock();
+    const wireless = { ...player, clock: () => clock && { ...player.clock(), latencyMs: 190 } } as typeof player;
+    const { listening, pass, store } = bench({ player: () => wireless });
+    listening.choose('midi');
+    await pass(2);
+    expect(store.getState().output).toBe('wireless');
+  });
+
+  it('replays the take, then goes back to the band', async () => {
+    const { listening, player, sources, pass, playAlong, store, now } = bench();
+    listening.choose('midi');
+    await pass(0.4);
+    player.play(request(everyStep(2)));
+    playAlong(sources.midi, now(), 2, 4);
+    await pass(4 * BAR + 0.6);
+    listening.replay('band', 1);
+    await pass(1);
+    expect(store.getState().replaying).toMatchObject({ side: 'other' });
+    const before = store.getState().report;
+    expect(player.recorded().some(({ event }) => event.id >= 1_000_000)).toBe(true);
+    player.stop();
+    await pass(0.4);
+    expect(store.getState().replaying).toBeNull();
+    expect(store.getState().report, 'the replay itself is not judged').toBe(before);
+  });
+
+  it('keeps ratings by ear', () => {
+    const { listening, store } = bench();
+    listening.rate('nearly');
+    listening.rate('clean');
+    expect(store.getState().ratings).toEqual(['nearly', 'clean']);
+  });
+});
