@@ -66,7 +66,6 @@ export function drawSheetsOf(desk: Desk, sheets: () => Promise<SheetDesk>): Draw
 
 const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
-/** Waits until every page, block and system below `ground` is drawn. Rejects when the fonts of the music are missing or time runs out. */
 /** The sheet desk for a score in another key: the other direction, variation and levels of its sheet are transposed with it. */
 function inKeyOf(sheets: SheetDesk, score: Score, whole: Score): () => Promise<SheetDesk> {
   const up = pitchClass(score.key.tonic) - pitchClass(whole.key.tonic) + OCTAVE;
@@ -82,6 +81,7 @@ const OCTAVE = 12;
 const LETTERS: Readonly<Record<string, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
 const pitchClass = (tonic: string): number => (LETTERS[tonic.charAt(0)] ?? 0) + (tonic.endsWith('#') ? 1 : tonic.endsWith('b') ? -1 : 0);
 
+/** Waits until every page, block and system below `ground` is drawn. Rejects when the fonts of the music are missing or time runs out. */
 async function standing(ground: HTMLElement): Promise<void> {
   await document.fonts.ready;
   for (let waited = 0; waited < PATIENCE_MS; waited += LOOK_MS) {
