@@ -7,7 +7,7 @@ import type { Score } from '../../music/score';
 import type { DrumStroke } from '../../vocabulary';
 import { SCORE_FILE_WORDS } from '../../words/score-file';
 import { drumKey } from '../midi/drum-keys';
-import { type Head, type NotesPlace, pitchHead } from './write-notes';
+import { type Head, type NotesPlace, pitchHeads } from './write-notes';
 import { element, type Xml } from './xml';
 
 /** One voice of a part: where it is written and what stands in each sounding bar. */
@@ -120,7 +120,7 @@ const clef = (name: ClefName, number: number | null): Xml => element('clef', CLE
 const pitchedVoice = (notation: Notation, staff: PitchedStaff, place: NotesPlace): PartVoice => ({
   ...place,
   bars: notation.bars.map((bar) => bar.staves[staff]),
-  headsOf: (event) => event.pitches.map(pitchHead),
+  headsOf: pitchHeads,
 });
 
 function pitchedPart(id: string, name: keyof typeof PROGRAMS, channel: number): Pick<ScorePart, 'id' | 'name' | 'entry'> {

@@ -1,3 +1,4 @@
+import type { Fingering } from '../../layout/notation/fingering';
 import { notate } from '../../layout/notation/notate';
 import type { Notation } from '../../layout/notation/notation';
 import type { Score } from '../../music/score';
@@ -12,6 +13,8 @@ import { element, printXml, type Xml } from './xml';
 export interface MusicXmlOptions {
   /** The day it is written, as `2026-11-25`; left out when missing, so that the same score always gives the same file. */
   readonly encodingDate?: string;
+  /** How much fingering is written; none when missing. */
+  readonly fingering?: Fingering;
   /** Which parts are written beside the piano; all when missing. A part without a stroke is left out anyway. */
   readonly parts?: { readonly bass: boolean; readonly clave: boolean; readonly percussion: boolean };
 }
@@ -33,7 +36,7 @@ export function writeMusicXml(score: Score, options: MusicXmlOptions = {}): stri
     encodingDate === undefined || /^\d{4}-\d\d-\d\d$/.test(encodingDate),
     `an encoding date must look like 2026-11-25, got ${encodingDate}`,
   );
-  const notation = notate(score);
+  const notation = notate(score, { fingering: options.fingering ?? 'none' });
   const parts = partsOf(score, notation, options);
   const measures = foldPasses(foldableBars(score, notation, parts));
   const sidesIn = parts.find(({ name }) => name === 'clave') ?? parts[0];

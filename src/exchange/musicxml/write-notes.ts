@@ -1,4 +1,4 @@
-import type { NotatedEvent, NotatedPitch, NoteShape, StaffBar } from '../../layout/notation/notation';
+import type { Articulation, NotatedEvent, NotatedPitch, NoteShape, StaffBar } from '../../layout/notation/notation';
 import { element, type Xml } from './xml';
 
 /** Ticks in a division: the finest written grid, so that every duration is a whole number. */
@@ -33,15 +33,44 @@ export interface NotesPlace {
   readonly staff: number | null;
 }
 
-/** The head of a pitch; every altered note says its `alter`, whatever the key signature. */
-export function pitchHead(pitch: NotatedPitch): Head {
+const ARTICULATIONS: Readonly<Record<Articulation, Xml>> = {
+  staccato: element('staccato'),
+  tenuto: element('tenuto'),
+  accent: element('accent'),
+  marcato: element('strong-accent', [], { type: 'up' }),
+};
+
+/** The heads of a note or chord, lowest first: every altered note says its `alter`, whatever the key signature; fingers stand with their heads, articulations with the first. */
+export function pitchHeads(event: NotatedEvent): Head[] {
+  const { articulations, fingers } = event;
+  const played =
+    articulations.length === 0
+      ? []
+      : [
+          element(
+            'articulations',
+            articulations.map((name) => ARTICULATIONS[name]),
+          ),
+        ];
+  return event.pitches.map((pitch, index) => {
+    const finger = fingers[index];
+    const fingered = finger === undefined ? [] : [element('technical', [element('fingering', finger)])];
+    return pitchHead(pitch, [...fingered, ...(index === 0 ? played : [])]);
+  });
+}
+
+function pitchHead(pitch: NotatedPitch, notations: readonly Xml[]): Head {
   const place = element('pitch', [
     element('step', pitch.letter),
     pitch.alter === 0 ? undefined : element('alter', pitch.alter),
     element('octave', pitch.octave),
   ]);
-  if (pitch.accidental === null) return { place };
-  return { place, accidental: element('accidental', ACCIDENTALS[pitch.accidental], pitch.courtesy ? { cautionary: 'yes' } : {}) };
+  if (pitch.accidental === null) return { place, notations };
+  return {
+    place,
+    notations,
+    accidental: element('accidental', ACCIDENTALS[pitch.accidental], pitch.courtesy ? { cautionary: 'yes' } : {}),
+  };
 }
 
 /** One staff of one bar as `note` elements with the tick each begins at, counted from the bar. Rests have no head; chords share one tick. */

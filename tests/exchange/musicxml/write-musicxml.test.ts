@@ -192,6 +192,15 @@ describe('what writeMusicXml says', () => {
     expect(xml).toMatch(/<staves>2<\/staves>\s*<clef number="1">/);
   });
 
+  it('writes articulations, and fingers when they are asked for: an octave with thumb and fifth or fourth finger (common practice, no source)', () => {
+    expect(xml).toContain('<accent/>');
+    expect(xml).not.toContain('<fingering>');
+    const fingered = writeMusicXml(score, { fingering: 'every note' });
+    const fingers = new Set([...fingered.matchAll(/<fingering>(\d)<\/fingering>/g)].map((found) => found[1]));
+    expect(['1', '4', '5'].every((finger) => fingers.has(finger))).toBe(true);
+    expect([...fingers].every((finger) => Number(finger) >= 1 && Number(finger) <= 5)).toBe(true);
+  });
+
   it('leaves out markup and what XML forbids, whatever the title, and gives the same bytes twice', async () => {
     const odd = { ...scoreOf('| C6 | F7 |\n'), title: '<img src=x onerror=alert(1)> "Faro" & \u0000\u0007\ud800 Salón' };
     const written = writeMusicXml(odd);
