@@ -38,6 +38,8 @@ function handsApart(take: Take, struck: readonly LabelledStroke[]): Finding[] {
 
 /** Strokes of the last beat of a bar that must ring on, because nothing is struck before step 1 of the next, and were let go early. */
 function cutShort(take: Take, strokes: readonly LabelledStroke[]): Finding[] {
+  // In 6/8 no stroke is written over a silent downbeat.
+  if (take.music.performance.clave.cycleSteps !== 16) return [];
   const asked = strokes.flatMap(({ expected }) => (expected ? [expected] : []));
   const ringing = strokes.filter(({ expected, played }) => {
     if (!expected || !played || (expected.step !== 6 && expected.step !== 7)) return false;

@@ -2,10 +2,10 @@ import type { FindingFacts, LoopBars } from '../practice/finding';
 import { printedChord, SPOKEN } from './spoken';
 
 type Facts<Kind extends FindingFacts['kind']> = Extract<FindingFacts, { readonly kind: Kind }>;
-type Sentences = { readonly [Kind in FindingFacts['kind']]: (facts: Facts<Kind>) => string };
+type Count = (step: number) => string;
+type Sentences = { readonly [Kind in FindingFacts['kind']]: (facts: Facts<Kind>, count: Count) => string };
 
 const bar = (index: number): string => `bar ${index + 1}`;
-const count = (step: number): string => SPOKEN.count(step, false);
 const share = (some: number, of: number): string => (some === of ? `all ${of}` : `${some} of ${of}`);
 const times = (number: number): string => (number === 2 ? 'twice' : `${number} times`);
 const millis = (value: number): string => `${Math.round(Math.abs(value))} ms`;
@@ -27,15 +27,15 @@ const SENTENCES: Sentences = {
   'other clave': ({ heard, asked }) =>
     `That was ${heard} clave, cleanly; this chart asks for ${asked}. They differ in one stroke: the last of the 3-side is on ${asked === 'son' ? '4' : 'the & of 4'}.`,
   stopped: ({ bar: at }) => `You played up to ${bar(at)}. Go in one bar before it and play just over the join.`,
-  missed: ({ count: number, of, step, bar: at }) =>
+  missed: ({ count: number, of, step, bar: at }, count) =>
     step === null
       ? `${share(number, of)} strokes were left out, most in ${bar(at)}. Clap the rhythm of that bar once, then play it.`
       : `The stroke on ${count(step)} was left out ${times(number)}, most in ${bar(at)}. Say it aloud as you play it.`,
-  extra: ({ count: number, step, bar: at }) =>
+  extra: ({ count: number, step, bar: at }, count) =>
     step === null
       ? `${number} strokes came where the figure rests, most in ${bar(at)}. The rests are part of the pattern: leave them empty.`
       : `There is a rest on ${count(step)}, and it was struck ${times(number)}, most in ${bar(at)}. Let the foot take that beat.`,
-  'late chords': ({ count: number, of, step, bar: at }) =>
+  'late chords': ({ count: number, of, step, bar: at }, count) =>
     `The old chord was still there on ${count(step)} at ${share(number, of)} changes, most in ${bar(at)}. The last stroke before the barline already belongs to the next chord.`,
   'wrong notes': ({ count: number, of, chord, bar: at }) =>
     chord === null
@@ -49,7 +49,7 @@ const SENTENCES: Sentences = {
     `You fall behind the band, about ${millis(msPerCycle)} in every clave cycle. Take it a little slower, where the next hand shape is ready in time.`,
   swung: ({ shareOfStep }) =>
     `Your offbeats come ${Math.round(100 * shareOfStep)} % of an eighth late, as in swing. This music is even: say "one and two and" in equal lengths and play to that.`,
-  'step off': ({ step, side, meanMs }) =>
+  'step off': ({ step, side, meanMs }, count) =>
     `One stroke stands out: ${count(step)}${side === null ? '' : ` of the ${side}-side`} comes ${millis(meanMs)} ${meanMs < 0 ? 'early' : 'late'}, and the others are in place. Loop that bar and listen to that stroke alone.`,
   uneven: ({ spreadMs }) =>
     `The strokes vary by about ${millis(spreadMs)} from one to the next, though they are all there. Slower and softer for four rounds brings them together.`,
@@ -57,15 +57,19 @@ const SENTENCES: Sentences = {
     `Everything lies ${millis(ms)} ${ms < 0 ? 'ahead of' : 'behind'} the band, and evenly so. ${ms < 0 ? 'Sit back and let the bass come first.' : 'Think of the stroke a little before you play it.'}`,
   'hands apart': ({ leftBehindMs }) =>
     `Your ${leftBehindMs > 0 ? 'left hand comes' : 'right hand comes'} ${millis(leftBehindMs)} after the ${leftBehindMs > 0 ? 'right' : 'left'}. Play the two together on one chord, softly, until they sound like one.`,
-  'cut short': ({ count: number, of, step, bar: at }) =>
+  'cut short': ({ count: number, of, step, bar: at }, count) =>
     `The stroke on ${count(step)} was let go too soon, ${share(number, of)}, most in ${bar(at)}. It rings over the silent 1 that follows: hold it through.`,
   'inner loud': () => 'The inner notes are as loud as the octaves. Let the octaves sing, and play what is inside them at half the weight.',
 };
 
 /** What is said after a take. */
 export const FINDINGS = {
-  /** One thing to work on, what it was and what helps. Example: "The old chord was still there on the & of 4 at 3 of 4 changes …". */
-  sentence: (facts: FindingFacts): string => (SENTENCES[facts.kind] as (facts: FindingFacts) => string)(facts),
+  /**
+   * One thing to work on, what it was and what helps; steps are counted as in 4/4, or in six. Example: "The old chord was still there on
+   * the & of 4 at 3 of 4 changes …".
+   */
+  sentence: (facts: FindingFacts, sixEight = false): string =>
+    (SENTENCES[facts.kind] as (facts: FindingFacts, count: Count) => string)(facts, (step) => SPOKEN.count(step, sixEight)),
   /** The button beside it that makes the loop. */
   loop: ({ fromBar, toBar }: LoopBars): string => (toBar - fromBar === 1 ? `Loop bar ${toBar}` : `Loop bars ${fromBar + 1}–${toBar}`),
   /** When there is nothing to say. */

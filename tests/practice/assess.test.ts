@@ -134,6 +134,7 @@ describe('what a take is told', () => {
     const empty = emptyTake(CHARTS.vamp, { passes: 2 });
     const left = play({ notes: (stroke, notes) => (stroke.cycleStep === 2 ? [] : notes) }, empty);
     expect(factsOf(left, 'missed')).toMatchObject({ step: 2 });
+    expect(FINDINGS.sentence({ kind: 'missed', count: 2, of: 9, step: 2, bar: 0 }, true)).toContain('on 3 ');
     const added = play(
       {
         notes: (stroke, notes) =>

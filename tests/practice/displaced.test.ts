@@ -58,6 +58,18 @@ describe('a pattern in the wrong place is one mistake', () => {
       }
   });
 
+  test('in 6/8 the other side is six steps away', () => {
+    const text = 'title: Bell Buoy\nkey: Em\nmeter: 6/8\nclave: 2-3\ntempo: half = 80\nstyle: bembe\n\n[A]\n| Em | Em | Am | B7 |\n';
+    for (const parts of [['piano right', 'piano left'], ['clave']] as const) {
+      const empty = emptyTake(text, { passes: 2, parts, pitched: parts.length === 2 });
+      const { take } = played(empty, { seed: 4, spread: 0.1, displacedSteps: 6 });
+      expect(matchTake(take).stretches.map(({ displacedSteps, crossed }) => [displacedSteps, crossed])).toEqual([[6, true]]);
+      const own = matchTake(played(empty, { seed: 5, spread: 0.05 }).take);
+      expect(new Set(own.strokes.map(({ label }) => label))).toEqual(new Set(['right']));
+      expect(own.claveHeard).toBeNull();
+    }
+  });
+
   test('a side that is lost on the way is found where it was lost', () => {
     const empty = emptyTake(CHARTS.minor, { passes: 2 });
     const first = played({ ...empty, toPlayTick: 6 * CYCLE }, { seed: 1, spread: 0.1 }).take.notes;

@@ -55,7 +55,7 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
         <ol className="findings">
           {assessment.findings.map((finding) => (
             <li key={`${finding.facts.kind} ${finding.loop.fromBar}`}>
-              <p>{FINDINGS.sentence(inForm(finding.facts, barOf))}</p>
+              <p>{FINDINGS.sentence(inForm(finding.facts, barOf), take.music.performance.clave.cycleSteps === 12)}</p>
               <button type="button" className="key" onClick={() => listening.loop(finding.loop)}>
                 {LISTENING.loopIt(barOf(finding.loop.fromBar) + 1, barOf(finding.loop.toBar - 1) + 1)}
               </button>
