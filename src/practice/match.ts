@@ -22,7 +22,7 @@ import type { Take } from './take';
  */
 
 /**
- * Labels every stroke of a take. Deterministic; the take is not changed. A take of 30 minutes takes well under a second. An empty take
+ * Labels every stroke of a take. Deterministic; the take is not changed. A take of 30 minutes takes about a second. An empty take
  * has every stroke missed, offset 0 and one stretch in place.
  */
 export function matchTake(take: Take): Matched {
