@@ -114,6 +114,8 @@ const faultsOn = (page: Page): Promise<string[]> =>
   });
 
 test('Nothing on the sheets is cut, too small or on top of something else, whatever is on them', async ({ page }) => {
+  // Many sheets one after the other.
+  test.slow();
   const seen = witness(page);
   await page.emulateMedia({ colorScheme: 'dark' });
   await page.goto('./#/sheet');
@@ -125,6 +127,7 @@ test('Nothing on the sheets is cut, too small or on top of something else, whate
     expect(await faultsOn(page), name).toEqual([]);
   };
   await page.getByText('What goes on it').click();
+  await choose('The first section');
   await page.getByRole('textbox', { name: /Teacher/ }).fill('Bars 1 to 4 only, left hand first. '.repeat(11));
   await choose('Sixteenths, one bar a cycle');
   await choose('Eighths, cut time');

@@ -3,7 +3,7 @@ import { CLEF_LINES, staffStep } from './written-pitch';
 
 /** Length of a stem, and the clearance that ties, dots and bar lines need outside the notes. */
 const STEM = 35;
-const CLEARANCE = 11;
+const CLEARANCE = 9;
 /** Height that a sign over a note takes, and a finger; the first of them stands clear of the head or stem. */
 const ARTICULATION_ROOM = 10;
 const FINGER_ROOM = 11.5;

@@ -5,16 +5,16 @@ import { isLine, type NotatedBar, type Notation, type PitchedStaff, STAVES, type
 /** Height of a staff of five lines. */
 export const STAFF_HEIGHT = 40;
 /** What ties and bar lines need outside the notes at least. */
-const CLEARANCE = 11;
+const CLEARANCE = 9;
 /** Heights of the rows of text over the staves, and of the brackets of endings. */
 const ENDING_ROOM = 19;
-const CHORD_ROOM = 24;
-const COUNT_ROOM = 19;
+const CHORD_ROOM = 22;
+const COUNT_ROOM = 17;
 /** Room of an octave line, outside everything else on its staff. */
 const OCTAVE_LINE_ROOM = 15;
 
 /** Least space over each staff. */
-const GAPS: Readonly<Record<StaffName, number>> = { clave: 2, rhythm: 4, right: 2, left: 6, bass: 10 };
+const GAPS: Readonly<Record<StaffName, number>> = { clave: 2, rhythm: 4, right: 2, left: 6, bass: 6 };
 
 /** One stretch of an octave line in a system. */
 export interface OctaveLine {
@@ -51,7 +51,7 @@ export function systemHeights(
   counted: boolean,
 ): SystemHeights {
   const endings = bars.some((bar) => bar.ending !== null);
-  const labelY = 16 + (endings ? ENDING_ROOM : 0);
+  const labelY = 15 + (endings ? ENDING_ROOM : 0);
   const chordY = labelY + CHORD_ROOM;
   const countY = counted ? chordY + COUNT_ROOM : null;
   let y = (countY ?? chordY) + (counted ? 2 : 6);
@@ -76,7 +76,7 @@ export function systemHeights(
 
 /** How far a staff's notes and their marks reach above its top line and below its bottom line. */
 function staffReach(bars: readonly NotatedBar[], staff: StaffName, notation: Notation): { above: number; below: number } {
-  if (isLine(staff)) return { above: staff === 'clave' ? 33 : 43, below: 10 };
+  if (isLine(staff)) return { above: staff === 'clave' ? 31 : 41, below: 10 };
   let above: number = CLEARANCE;
   let below: number = CLEARANCE;
   for (const event of bars.flatMap((bar) => bar.staves[staff].events)) {

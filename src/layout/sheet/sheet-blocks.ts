@@ -62,7 +62,7 @@ const PRACTICE_REST_MM = 8;
 const TEACHER_LINE_MM = 6.2;
 const TEACHER_LETTERS = 78;
 /** Space under each system. */
-const SYSTEM_GAP_MM = 2;
+const SYSTEM_GAP_MM = 1;
 
 /** The music of a sheet, each as it is to be printed (repeats folded, cut to its extent). What is null is left out. */
 export interface SheetMusic {
