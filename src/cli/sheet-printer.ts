@@ -86,8 +86,9 @@ export async function openSheetPrinter(page = PAGE): Promise<Result<SheetPrinter
   }
 }
 
-/** Runs in the page: true once every system of the sheet is engraved. */
+/** Runs in the page: true once every system of the sheet is engraved. Pages far from the window wait for the event that comes before printing. */
 function standing(): boolean {
+  window.dispatchEvent(new Event('beforeprint'));
   const pages = document.querySelector('[data-sheet-page], .sheet-page');
   const systems = [...document.querySelectorAll('.sheet .system')];
   const blank = document.querySelector('.sheet-block:empty') !== null || systems.some((system) => system.querySelector('svg') === null);

@@ -42,30 +42,34 @@ export function SheetPage(props: SheetPageProps) {
   const { width: paperWidth, height } = PAPERS[paper];
   const zoom = width === null ? 1 : Math.min(1, width / (paperWidth * PX_PER_MM));
   return (
-    <section ref={frame} className="sheet" aria-label={SHEET_WORDS.name}>
+    <section className="sheet" aria-label={SHEET_WORDS.name}>
       <style>{`@page { size: ${paperWidth}mm ${height}mm; margin: 0; }`}</style>
-      <SheetTools
-        paper={paper}
-        ready={choice.kind === 'list' || engraver.kind === 'ready'}
-        onPaper={props.onPaper}
-        onPrint={print}
-        onMidi={props.onMidi}
-      />
-      <SheetOptions
-        choice={choice}
-        onChoose={props.onChoose}
-        notes={notes}
-        onNote={onNote}
-        score={scores.whole}
-        looped={scores.loop !== null}
-        refused={props.refused}
-      />
-      <div className="sheet-pages" style={{ '--sheet-zoom': zoom } as CSSProperties}>
-        {choice.kind === 'list' ? (
-          <PencilPage score={scores.whole} goal={goal} breaks={notes.breaks} onBreaks={(breaks) => onNote({ breaks })} paper={paper} />
-        ) : (
-          <EngravedPages scores={scores} choice={choice} teacher={notes.teacher} tempo={tempo} goal={goal} paper={paper} all={all} />
-        )}
+      <div className="sheet-side">
+        <SheetTools
+          paper={paper}
+          ready={choice.kind === 'list' || engraver.kind === 'ready'}
+          onPaper={props.onPaper}
+          onPrint={print}
+          onMidi={props.onMidi}
+        />
+        <SheetOptions
+          choice={choice}
+          onChoose={props.onChoose}
+          notes={notes}
+          onNote={onNote}
+          score={scores.whole}
+          looped={scores.loop !== null}
+          refused={props.refused}
+        />
+      </div>
+      <div ref={frame} className="sheet-column">
+        <div className="sheet-pages" style={{ '--sheet-zoom': zoom } as CSSProperties}>
+          {choice.kind === 'list' ? (
+            <PencilPage score={scores.whole} goal={goal} breaks={notes.breaks} onBreaks={(breaks) => onNote({ breaks })} paper={paper} />
+          ) : (
+            <EngravedPages scores={scores} choice={choice} teacher={notes.teacher} tempo={tempo} goal={goal} paper={paper} all={all} />
+          )}
+        </div>
       </div>
     </section>
   );

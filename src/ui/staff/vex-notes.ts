@@ -15,7 +15,7 @@ const REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'b/4', bass: 'd/
 /** Whole rests hang from the line above it. */
 const WHOLE_REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'd/5', bass: 'f/3', 'bass-8vb': 'f/3' };
 /** Length of the stems of the clave line, shorter than usual so that the count stands close. */
-const CLAVE_STEM = 25;
+const CLAVE_STEM = 22;
 
 /** One event as a VexFlow note; `clef` is null on the clave line. */
 export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote {
