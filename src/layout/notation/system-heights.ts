@@ -76,7 +76,7 @@ export function systemHeights(
 
 /** How far a staff's notes and their marks reach above its top line and below its bottom line. */
 function staffReach(bars: readonly NotatedBar[], staff: StaffName, notation: Notation): { above: number; below: number } {
-  if (isLine(staff)) return { above: staff === 'clave' ? 31 : 41, below: 10 };
+  if (isLine(staff)) return { above: staff === 'clave' ? 31 : 41, below: 14 };
   let above: number = CLEARANCE;
   let below: number = CLEARANCE;
   for (const event of bars.flatMap((bar) => bar.staves[staff].events)) {

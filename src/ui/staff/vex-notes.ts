@@ -15,7 +15,7 @@ const REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'b/4', bass: 'd/
 /** Whole rests hang from the line above it. */
 const WHOLE_REST_KEYS: Readonly<Record<ClefName, string>> = { treble: 'd/5', bass: 'f/3', 'bass-8vb': 'f/3' };
 /** Length of the stems of the clave line, shorter than usual so that the count stands close. */
-const CLAVE_STEM = 22;
+const CLAVE_STEM = 26;
 
 /** One event as a VexFlow note; `clef` is null on the clave line. */
 export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote {
@@ -34,7 +34,11 @@ export function staveNote(event: NotatedEvent, clef: ClefName | null): StaveNote
   note.setStyle(INK);
   note.setLedgerLineStyle({ ...INK, lineWidth: 1.4 });
   if (event.value.dots === 1) Dot.buildAndAttach([note], { all: true });
-  if (clef === null && !rest) note.setStemLength(CLAVE_STEM);
+  if (clef === null && !rest) {
+    note.setStemLength(CLAVE_STEM);
+    // The library applies a length to beamed notes alone.
+    note.getStem()?.setExtension(note.getStemExtension());
+  }
   event.pitches.forEach((pitch, index) => {
     if (!rest && pitch.accidental) note.addModifier(new Accidental(pitch.accidental), index);
   });
