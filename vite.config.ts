@@ -1,4 +1,8 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
+import { type Plugin, transformWithOxc } from 'vite';
 import { defineConfig } from 'vitest/config';
 
 /** What the served page may load: its own files alone. Images may also be data or blob addresses made by the page itself. */
@@ -11,10 +15,45 @@ const CONTENT_SECURITY_POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
+/** Files of public/ that the page does without when there is no connection. */
+const NOT_OFFLINE = ['practise.png'];
+
+/** Every file below a folder, as addresses relative to it. */
+const filesBelow = (folder: string, below = ''): string[] =>
+  readdirSync(join(folder, below), { withFileTypes: true }).flatMap((entry) => {
+    const name = below === '' ? entry.name : `${below}/${entry.name}`;
+    return entry.isDirectory() ? filesBelow(folder, name) : [name];
+  });
+
+/**
+ * Puts service-worker.js beside the page: the list of all files, a version made of their contents, and src/device/workers/service-worker.ts.
+ * `OFFLINE=off npm run build` puts the worker there that ends it.
+ */
+function serviceWorker(): Plugin {
+  return {
+    name: 'service-worker',
+    apply: 'build',
+    enforce: 'post',
+    async generateBundle(_, bundle) {
+      const off = process.env.OFFLINE === 'off';
+      const source = `src/device/workers/${off ? 'switch-off' : 'service-worker'}.ts`;
+      const { code } = await transformWithOxc(readFileSync(source, 'utf8'), source, { sourcemap: false });
+      const contents = createHash('sha256').update(code);
+      const built = Object.values(bundle).filter(({ fileName }) => !fileName.endsWith('.map'));
+      for (const file of built) contents.update(file.fileName).update(file.type === 'chunk' ? file.code : file.source);
+      const copied = filesBelow('public').filter((name) => !NOT_OFFLINE.includes(name));
+      for (const name of copied) contents.update(name).update(readFileSync(join('public', name)));
+      const names = [...built.map(({ fileName }) => fileName), ...copied].map((name) => (name === 'index.html' ? './' : name));
+      const head = `const PAGE_VERSION = '${contents.digest('hex').slice(0, 16)}';\nconst PAGE_FILES = ${JSON.stringify(names.sort())};\n`;
+      this.emitFile({ type: 'asset', fileName: 'service-worker.js', source: off ? code : head + code });
+    },
+  };
+}
+
 export default defineConfig({
   // Relative addresses, so that dist/ works under any path of any static server.
   base: './',
-  plugins: [react()],
+  plugins: [react(), serviceWorker()],
   build: {
     target: 'es2022',
     sourcemap: true,

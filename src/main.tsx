@@ -51,6 +51,8 @@ async function start(page: Document): Promise<void> {
       takeAlong: once(async () => (await import('./main/take-along')).takeAlongOn(desk, sheets)),
       library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
       safety: once(async () => (await import('./main/open-safety')).openSafety(desk, saver, randomId)),
+      link: once(async () => (await import('./main/open-link')).openLink(desk)),
+      offline: once(async () => (await import('./main/open-offline')).openOffline(desk, storage)),
     },
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),
     loadPlayer: async () => {

@@ -1,5 +1,7 @@
 import { createWakeLock } from '../device/wake-lock';
+import { LINK_MARK } from '../exchange/link/lesson';
 import type { Desk } from '../state/desk';
+import { openVisit } from '../ui/visit/open-visit';
 
 /** What the page does once it stands and can be played: nothing here is waited for. */
 export function afterFirstScreen(page: Document, desk: Desk): void {
@@ -9,4 +11,5 @@ export function afterFirstScreen(page: Document, desk: Desk): void {
     if (now.transport.kind !== before.transport.kind) follow();
   });
   follow();
+  openVisit(page, desk, LINK_MARK);
 }

@@ -140,6 +140,18 @@ export interface JournalStore {
   clear(): Promise<void>;
 }
 
+/** The copy of the page on this device, which works without a connection. `update`: a new version lies ready and waits. */
+export type OfflineState = 'off' | 'unsupported' | 'preparing' | 'ready' | 'update' | 'failed';
+
+/** Makes the copy, lets a new one take over, clears it away. */
+export interface OfflineCopy {
+  onChange(listener: (state: OfflineState) => void): void;
+  make(): Promise<void>;
+  /** The page is loaded anew once the new version has taken over. */
+  takeUpdate(): void;
+  clear(): Promise<void>;
+}
+
 /** Hands a file to the person. */
 export interface FileSaver {
   save(name: string, type: string, bytes: Uint8Array): void;

@@ -1,4 +1,6 @@
 import type { Library } from './library/library';
+import type { LinkRoom } from './link/link-room';
+import type { OfflineRoom } from './offline/offline-room';
 import type { Safety } from './safety/safety';
 import type { TakeAlong } from './take-along/take-along';
 
@@ -7,4 +9,6 @@ export interface Rooms {
   readonly library: () => Promise<Library>;
   readonly takeAlong: () => Promise<TakeAlong>;
   readonly safety: () => Promise<Safety>;
+  readonly link: () => Promise<LinkRoom>;
+  readonly offline: () => Promise<OfflineRoom>;
 }

@@ -27,6 +27,8 @@ export default defineConfig({
     viewport: { width: 1280, height: 800 },
     locale: 'en-GB',
     acceptDownloads: true,
+    // A service worker would answer what a test wants to answer itself; offline.spec.ts lets it work.
+    serviceWorkers: 'block',
     trace: 'retain-on-failure',
     launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
   },

@@ -7,6 +7,7 @@ import { perform } from '../../src/performance/perform';
 import type { Performance } from '../../src/performance/performance';
 import { createDesk, type Desk, type DeskPorts } from '../../src/state/desk';
 import { createLibrary, type Library } from '../../src/state/library/library';
+import { createLinkRoom } from '../../src/state/link/link-room';
 import type {
   Archive,
   FileSaver,
@@ -242,6 +243,8 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
     newId,
     rooms: {
       takeAlong: () => Promise.reject(new Error('this bench has no take-along')),
+      link: async () => createLinkRoom(desk, async (text) => (await room()).add(text)),
+      offline: () => Promise.reject(new Error('this bench has no service worker')),
       library: room,
       safety: () => {
         safety ??= createSafety({

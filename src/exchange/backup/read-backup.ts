@@ -32,7 +32,7 @@ export interface ReadBackup {
 type Fields = Readonly<Record<string, unknown>>;
 
 /** Records that a backup never brings back: they belong to one device. */
-const OWN_KEYS = /^(chart\/|shelf$|sets$|desk$|safety$|quarantine\/|settings\/(?!demo-))/;
+const OWN_KEYS = /^(chart\/|shelf$|sets$|desk$|safety$|offline$|quarantine\/|settings\/(?!demo-))/;
 
 /** Reads the text of a backup file. One bad item never costs the others. */
 export function readBackup(text: string): Result<ReadBackup, BackupFault> {

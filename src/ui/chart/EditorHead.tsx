@@ -1,13 +1,17 @@
+import { useState } from 'react';
 import { useStore } from 'zustand';
 import type { Library } from '../../state/library/library';
 import { CHART_EDITOR } from '../../words/chart-editor';
 import { CHART_SCREEN } from '../../words/chart-screen';
+import { LINK_WORDS } from '../../words/link';
 import { useDesk, useRun } from '../app/desk-context';
+import { MakeLink } from './MakeLink';
 import type { TextField } from './use-text-field';
 
 /** What is done with the whole chart: begin another, hand it out, take changes back, write it in another key. */
 export function EditorHead({ library, field }: { readonly library: Library | null; readonly field: TextField }) {
   const run = useRun();
+  const [linking, setLinking] = useState(false);
   const chartId = useDesk((state) => state.chartId);
   return (
     <div className="editor-head">
@@ -21,7 +25,11 @@ export function EditorHead({ library, field }: { readonly library: Library | nul
       <button type="button" className="key" onClick={() => run({ kind: 'save midi' })}>
         {CHART_SCREEN.saveMidi}
       </button>
+      <button type="button" className="key" aria-expanded={linking} onClick={() => setLinking(!linking)}>
+        {LINK_WORDS.make}
+      </button>
       {library && <Steps library={library} field={field} />}
+      {linking && <MakeLink onClose={() => setLinking(false)} />}
     </div>
   );
 }

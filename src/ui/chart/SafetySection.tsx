@@ -3,6 +3,7 @@ import type { Safety } from '../../state/safety/safety';
 import { SAFETY_WORDS } from '../../words/safety';
 import { useDeskItself } from '../app/desk-context';
 import { DeleteAll } from './DeleteAll';
+import { OfflineSection } from './OfflineSection';
 import { RestorePlan } from './RestorePlan';
 import { useRoom } from './use-room';
 
@@ -28,6 +29,7 @@ export function SafetySection() {
           </div>
           <p className="caption">{SAFETY_WORDS.restoreHint}</p>
           <Report safety={safety} />
+          <OfflineSection />
         </>
       )}
     </section>

@@ -1,0 +1,83 @@
+import { useId, useState } from 'react';
+import type { LinkRoom, MadeLink } from '../../state/link/link-room';
+import { LINK_WORDS } from '../../words/link';
+import { useDesk, useDeskItself } from '../app/desk-context';
+import { useRoom } from './use-room';
+
+/** Hands the chart on the desk over: a teacher's words, the link, and its code to be read off the screen. */
+export function MakeLink({ onClose }: { readonly onClose: () => void }) {
+  const room = useRoom(useDeskItself().rooms.link);
+  const faulty = useDesk((state) => state.faults.length > 0);
+  const [note, setNote] = useState('');
+  const id = useId();
+  return (
+    <section className="make-link" aria-label={LINK_WORDS.make}>
+      <p className="caption">{LINK_WORDS.makeHint}</p>
+      {faulty && <p>{LINK_WORDS.faulty}</p>}
+      {!faulty && (
+        <>
+          <label htmlFor={id}>{LINK_WORDS.note}</label>
+          <textarea
+            id={id}
+            className="line-field link-words"
+            rows={3}
+            maxLength={2000}
+            value={note}
+            onChange={(event) => setNote(event.target.value)}
+          />
+          {room && <Made room={room} note={note} />}
+        </>
+      )}
+      <button type="button" className="plain" onClick={onClose}>
+        {LINK_WORDS.close}
+      </button>
+    </section>
+  );
+}
+
+function Made({ room, note }: { readonly room: LinkRoom; readonly note: string }) {
+  // Made anew when the chart or what is set for it changes.
+  useDesk((state) => state.text);
+  useDesk((state) => state.settings);
+  const made = room.make(note, window.location.href);
+  if ('code' in made && 'found' in made) return <p className="wrong">{LINK_WORDS.fault(made.code, made.found)}</p>;
+  return <MadeAddress made={made} />;
+}
+
+function MadeAddress({ made }: { readonly made: MadeLink }) {
+  const [copied, setCopied] = useState<boolean | null>(null);
+  const { address, code } = made;
+  const copy = async (): Promise<void> => {
+    const written = navigator.clipboard?.writeText(address).then(
+      () => true,
+      () => false,
+    );
+    setCopied((await written) ?? false);
+  };
+  return (
+    <>
+      <div className="link-line">
+        <input className="line-field" readOnly aria-label={LINK_WORDS.address} value={address} onFocus={(event) => event.target.select()} />
+        <button type="button" className="key" onClick={() => void copy()}>
+          {LINK_WORDS.copy}
+        </button>
+      </div>
+      <p className="caption" role="status">
+        {copied === null ? LINK_WORDS.size(address.length - address.indexOf('#'), 8192) : copied ? LINK_WORDS.copied : LINK_WORDS.notCopied}
+      </p>
+      {code === null && <p className="caption">{LINK_WORDS.noCode}</p>}
+      {code && (
+        <svg
+          className="link-code"
+          role="img"
+          aria-label={LINK_WORDS.code}
+          viewBox={`0 0 ${code.size} ${code.size}`}
+          shapeRendering="crispEdges"
+        >
+          <rect width={code.size} height={code.size} fill="#fff" />
+          <path d={code.path} fill="#000" />
+        </svg>
+      )}
+    </>
+  );
+}
