@@ -4,8 +4,9 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
+import { timer } from './device/timer';
 import { randomId } from './main/random-id';
-import { DEMO_BOOK } from './music/chart/demo-book';
+import { FIRST_DEMO } from './music/chart/first-demo';
 import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
 import { perform } from './performance/perform';
@@ -44,7 +45,8 @@ async function start(page: Document): Promise<void> {
   const desk: Desk = createDesk({
     stages: { readChart, arrange, perform },
     readQuickLine: async (line) => (await quickLine()).readQuickLine(line),
-    demos: DEMO_BOOK,
+    demos: [FIRST_DEMO],
+    demoBook: async () => (await import('./music/chart/demo-book')).DEMO_BOOK,
     storage,
     saver,
     rooms: {
@@ -63,12 +65,7 @@ async function start(page: Document): Promise<void> {
       return player;
     },
     everyFrame,
-    timer: {
-      after: (ms, action) => {
-        const timer = setTimeout(action, ms);
-        return () => clearTimeout(timer);
-      },
-    },
+    timer,
     now: Date.now,
     newId: randomId,
   });

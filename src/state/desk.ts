@@ -31,7 +31,10 @@ export interface DeskPorts {
   readonly stages: Stages;
   /** Chart text for the quick line: four chords, or a loop and a key. */
   readonly readQuickLine: (line: string) => Promise<Result<string, ChartFault>>;
+  /** The demo charts that are at hand at once, the first to lie ready. */
   readonly demos: readonly DemoChart[];
+  /** The whole demo book, fetched once the page stands or when a chart of it is opened. */
+  readonly demoBook?: () => Promise<readonly DemoChart[]>;
   readonly storage: Storage;
   readonly saver: FileSaver;
   /** Bytes of a Standard MIDI File. */
@@ -72,12 +75,17 @@ export interface Desk {
 
 /** Joins the stores, the pipeline, the player and the storage; the screens talk to what it gives back. */
 export function createDesk(ports: DeskPorts): Desk {
-  const { demos, now, newId } = ports;
+  const { now, newId } = ports;
+  const demos = [...ports.demos];
+  const fetchDemos = async (): Promise<void> => {
+    const book = (await ports.demoBook?.()) ?? [];
+    demos.push(...book.filter(({ id }) => !demos.some((demo) => demo.id === id)));
+  };
   const pipeline = createPipeline(ports.stages);
   const store = createStore<DeskState>(() => firstState(demos[0], pipeline));
   const keeping = createKeeping(store, ports.storage, ports.timer);
   const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame);
-  const opener = createOpener({ store, keeping, pipeline, demos, now, newId, stop: sounding.stop });
+  const opener = createOpener({ store, keeping, pipeline, demos, fetchDemos, now, newId, stop: sounding.stop });
   let cancelReading: (() => void) | null = null;
   let taps: readonly InputMillis[] = [];
 
@@ -227,7 +235,9 @@ export function createDesk(ports: DeskPorts): Desk {
     rooms: ports.rooms,
     keep: keeping.keep,
     flush: keeping.flush,
-    warm,
+    warm: async () => {
+      await Promise.all([warm(), fetchDemos()]);
+    },
   };
 }
 

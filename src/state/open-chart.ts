@@ -13,6 +13,8 @@ export interface OpenerParts {
   readonly keeping: Keeping;
   readonly pipeline: Pipeline;
   readonly demos: readonly DemoChart[];
+  /** Fetches the rest of the demo book into `demos`. */
+  readonly fetchDemos: () => Promise<void>;
   readonly now: () => number;
   readonly newId: () => string;
   /** Silences the chart that lies on the desk. */
@@ -34,7 +36,7 @@ export interface Opener {
 }
 
 /** What opens a chart from the shelf or the demo book without losing the one on the desk. */
-export function createOpener({ store, keeping, pipeline, demos, now, newId, stop }: OpenerParts): Opener {
+export function createOpener({ store, keeping, pipeline, demos, fetchDemos, now, newId, stop }: OpenerParts): Opener {
   const entryFor = (id: string, text: string): ShelfEntry => ({ id, title: titleOf(text), changed: now() });
 
   const freshSettings = (text: string): Settings => {
@@ -65,7 +67,9 @@ export function createOpener({ store, keeping, pipeline, demos, now, newId, stop
 
   const open = async (chartId: string): Promise<void> => {
     await keeping.flush();
-    const demo = demos.find(({ id }) => id === chartId);
+    const isIt = ({ id }: DemoChart): boolean => id === chartId;
+    if (chartId.startsWith('demo-') && !demos.some(isIt)) await fetchDemos();
+    const demo = demos.find(isIt);
     const record: ChartRecord | null = demo ? { text: demo.text, good: null } : await keeping.chart(chartId);
     if (!record) return;
     stop();

@@ -13,7 +13,6 @@ export const FORM_WORDS = {
   mapName: 'The form',
   card: (bars: string, chords: string) => `${bars}: ${chords}`,
   count: (bars: number) => (bars === 1 ? '1 bar' : `${bars} bars`),
-  fromSide: (side: Side) => `from the ${GRID_WORDS.sideName(side)}`,
   onCue: 'on cue',
   level: (low: Level, high: Level) => (low === high ? `level ${low}` : `levels ${low} to ${high}`),
   inBars: (bars: number) => (bars < 1 ? 'now' : bars === 1 ? 'in 1 bar' : `in ${bars} bars`),

@@ -99,6 +99,7 @@ export const GRID_WORDS = {
   spokenNotes,
   keys: 'Arrow keys go from step to step and bar to bar, Page Up and Page Down from card to card. Enter says why a stroke is played, Shift and Enter start at the bar.',
   firstTime: '1st time',
+  fromSide: (side: Side) => `from the ${sideName(side)}`,
   byHand: 'changed by hand',
   noChord: 'N.C.',
   noChordMeans: 'clave and percussion go on',

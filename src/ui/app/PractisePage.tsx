@@ -1,7 +1,6 @@
 import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
 import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
-import { BANNERS } from '../../words/banners';
 import { SCREEN } from '../../words/screen';
 import type { PanelOver, SelectedCell } from '../practise/board-props';
 import { PractiseBoard } from '../practise/PractiseBoard';
@@ -17,10 +16,10 @@ const PlayAlongButton = lazy(() => import('../listening/PlayAlongButton').then((
 const StrokeEditing = lazy(() => import('./StrokeEditing').then((module) => ({ default: module.StrokeEditing })));
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
 
-const SoloBanner = lazy(() => import('./SoloBanner').then((module) => ({ default: module.SoloBanner })));
-const SOLO = (
+const ExerciseBanner = lazy(() => import('./ExerciseBanner').then((module) => ({ default: module.ExerciseBanner })));
+const BANNER = (
   <Suspense fallback={null}>
-    <SoloBanner />
+    <ExerciseBanner />
   </Suspense>
 );
 
@@ -47,8 +46,7 @@ export function PractisePage() {
   const rows = useHabit(habits, (state) => state.percussionRows, 'where there is room');
   const strip = useHabit(habits, (state) => state.strip, true);
   const edits = useDesk((state) => state.settings.edits);
-  const crossed = useDesk((state) => state.settings.crossed);
-  const solo = useDesk((state) => state.settings.solo);
+  const exercise = useDesk(({ settings }) => settings.crossed || settings.solo !== null);
   const silent = useMemo(() => PARTS.filter((part) => balance[part].muted), [balance]);
   const bars = music?.whole.bars;
   const whyStroke = useWhy();
@@ -94,7 +92,7 @@ export function PractisePage() {
         strip={strip}
         edits={edits}
         vamp={vamp}
-        banner={crossed ? BANNERS.crossed : solo === 'example' ? SOLO : solo ? BANNERS[solo] : null}
+        banner={exercise && BANNER}
         why={why}
         onStartAt={startAt}
         onStroke={sound}

@@ -5,7 +5,6 @@ import type { Frame } from '../../layout/grid/frame';
 import type { PanelBoxes } from '../../layout/grid/panel-boxes';
 import type { PartName } from '../../performance/performance';
 import type { Direction, Stroke } from '../../vocabulary';
-import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
 import type { EditedPlace, PanelOver } from './board-props';
 import { type Place, placeAfterKey } from './grid-keys';
@@ -101,7 +100,7 @@ export function CardView(props: CardViewProps) {
 /** What the card says in its heading, in a few words, or null. */
 export function sayingOf(card: Card): string | null {
   const words: Record<CardNote, string | null> = {
-    'other side': FORM_WORDS.fromSide(card.side),
+    'other side': GRID_WORDS.fromSide(card.side),
     'lone bar': null,
     'half side': null,
     restart: GRID_WORDS.restartShort,

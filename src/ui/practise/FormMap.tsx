@@ -83,7 +83,7 @@ const isPlain = (section: MapSection): boolean => !section.odd && !section.onCue
 function aboutSection(section: MapSection): string {
   const words: string[] = [FORM_WORDS.count(section.toBar - section.fromBar)];
   if (section.onCue) words.push(FORM_WORDS.onCue);
-  if (section.otherSide) words.push(FORM_WORDS.fromSide(section.side));
+  if (section.otherSide) words.push(GRID_WORDS.fromSide(section.side));
   if (section.levels) words.push(FORM_WORDS.level(...section.levels));
   return words.join(', ');
 }

@@ -14,7 +14,6 @@ export const FORMA: Said<typeof FORM_WORDS> = {
   mapName: 'La forma',
   card: (bars, chords) => `${bars}: ${chords}`,
   count: compases,
-  fromSide: (side) => `desde el ${lado(side)}`,
   onCue: 'a la señal',
   level: (low, high) => (low === high ? `nivel ${low}` : `niveles ${low} a ${high}`),
   inBars: (bars) => (bars < 1 ? 'ahora' : `en ${compases(bars)}`),

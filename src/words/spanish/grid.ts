@@ -61,6 +61,7 @@ export const CUADRICULA: Said<typeof GRID_WORDS> = {
   spokenNotes: notasDichas,
   keys: 'Las flechas van de paso en paso y de compás en compás; Re Pág y Av Pág, de tarjeta en tarjeta. Intro dice por qué suena un golpe; Mayúsculas e Intro empiezan en el compás.',
   firstTime: '1.ª vez',
+  fromSide: (side) => `desde el ${lado(side)}`,
   byHand: 'cambiado a mano',
   noChord: 'N.C.',
   noChordMeans: 'siguen la clave y la percusión',
