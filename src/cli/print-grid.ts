@@ -6,7 +6,7 @@ import { alignmentSentence } from '../words/alignment-sentence';
 import { NOTICES } from '../words/notice';
 
 /** Width of the names at the left, and least width of a step. */
-const LABEL = 8;
+const LABEL = 9;
 const LEAST_STEP = 5;
 
 const ROLE_LETTERS: Readonly<Record<PianoRole, string>> = { octave: 'O', inner: 'i', chord: 'c', single: 's', approach: 'a' };

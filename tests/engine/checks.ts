@@ -1,7 +1,9 @@
+// long because the checks of one table belong side by side
 import { alignment } from '../../src/music/clave/alignment';
 import { scaleOf } from '../../src/music/pitch/key';
 import { degreeSemitones, pcOf } from '../../src/music/pitch/spell';
 import type { Score } from '../../src/music/score';
+import { styleOf } from '../../src/music/styles/styles';
 import type { PianoStroke, Stroke } from '../../src/vocabulary';
 import { chordNamed, HarmonyOfScore } from './harmony-of-score';
 
@@ -15,14 +17,18 @@ const pianoStrokes = (score: Score): readonly PianoStroke[] => [
   ...(score.hands === 'tumbao' ? [] : score.parts.leftHand),
 ];
 
+/** The hand that plays the figure: the left where the right is silent. */
+const leadingHand = ({ parts }: Score): readonly PianoStroke[] => (parts.rightHand.length > 0 ? parts.rightHand : parts.leftHand);
+
 /**
  * E2: every stroke's chord is the chord at tick + lead; an offbeat before a change leads by 240, a cell-ending stroke on 4 by 480, with
  * the bass (so not where a chord is written on 4, which the bass plays there); never over a barrier.
  */
 export const checkLeads: Check = (score) => {
   const harmony = new HarmonyOfScore(score);
-  const onsets = new Set(score.parts.rightHand.map((stroke) => stroke.tick));
-  return score.parts.rightHand.flatMap((stroke) => {
+  const hand = leadingHand(score);
+  const onsets = new Set(hand.map((stroke) => stroke.tick));
+  return hand.flatMap((stroke) => {
     const faults: string[] = [];
     if (stroke.chord !== harmony.symbolAt(stroke.tick + stroke.leadTicks))
       faults.push(`E2 chord ${harmony.symbolAt(stroke.tick + stroke.leadTicks)} expected: ${where(score, stroke)}`);
@@ -223,5 +229,45 @@ export const checkNames: Check = (score) =>
     }),
   );
 
+/**
+ * Styles that ask for it have every change over a barline taken early by the piano, an eighth or (with the bass) a quarter before; not
+ * across a barrier, and not where a chord is written on beat 4, which is played there.
+ */
+export const checkAnticipation: Check = (score) => {
+  if (styleOf(score.style).anticipation !== 'always' || score.form.changes === 'as played') return [];
+  const harmony = new HarmonyOfScore(score);
+  return score.bars.flatMap((bar, index) => {
+    const end = bar.tick + bar.ticks;
+    const last = index === score.bars.length - 1;
+    const next = harmony.symbolAt(end);
+    if (bar.kind !== 'groove' || bar.ticks !== 1920 || (last && !score.closed) || next === 'N.C.' || !harmony.changesAt(end)) return [];
+    if (harmony.barred(end - 480, 480) || harmony.writtenAt(end - 480)) return [];
+    const early = leadingHand(score).some(
+      ({ tick, leadTicks, chord }) => tick >= bar.tick && tick < end && tick + leadTicks >= end && chord === next,
+    );
+    return early ? [] : [`E2 ${next} not taken early: ${score.title} level ${score.level} bar ${bar.index + 1}`];
+  });
+};
+
+/** The widest that a hand may be asked to reach, in half steps: a sixth, an octave, a ninth, a tenth (sixth: common practice, no source). */
+export const REACH = { 'less than an octave': 9, octave: 12, ninth: 14, tenth: 16 } as const;
+
+/** No stroke of either hand stretches further than the player has set. */
+export const checkStretch =
+  (reach: number): Check =>
+  (score) =>
+    [...score.parts.rightHand, ...score.parts.leftHand].flatMap((stroke) =>
+      (stroke.midi.at(-1) ?? 0) - (stroke.midi[0] ?? 0) > reach ? [`stretch over ${reach}: ${where(score, stroke)}`] : [],
+    );
+
 /** Every check that holds for each score by itself. */
-export const CHECKS: readonly Check[] = [checkLeads, checkTones, checkTelling, checkUncrossed, checkBass, checkNames];
+export const CHECKS: readonly Check[] = [
+  checkLeads,
+  checkTones,
+  checkTelling,
+  checkUncrossed,
+  checkBass,
+  checkNames,
+  checkAnticipation,
+  checkStretch(REACH.octave),
+];

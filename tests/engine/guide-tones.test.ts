@@ -63,18 +63,3 @@ describe('E6: the published guide-tone lines are among the lines offered', () =>
     expect(offered).toContain(fromThird);
   });
 });
-
-describe('“another one”', () => {
-  it('gives at least three figures that differ in octave line or cell for every key', () => {
-    for (const [key, ii, V, I] of MAJOR) {
-      const chart = chartOf(`key: ${key}\n| ${ii} | ${V} | ${I} | % |`);
-      const figures = Array.from({ length: 4 }, (_, seed) =>
-        arrange(chart, { seed })
-          .parts.rightHand.filter(({ role }) => role === 'octave')
-          .map(({ tick, names }) => `${tick}${names[0]}`)
-          .join(' '),
-      );
-      expect(new Set(figures).size).toBeGreaterThanOrEqual(3);
-    }
-  });
-});

@@ -195,7 +195,8 @@ export const LINES: readonly LineRow[] = [
       ],
     },
   },
-  { name: 'two a bar by 7→3', line: 'guide', at: 'always', place: 'octave', degrees: ['b7', '3'], when: { kind: 'two a bar by fifths' } },
+  // Only the seventh is asked for: the third that it falls to is what the search does by itself.
+  { name: 'two a bar by 7→3', line: 'guide', at: 'always', place: 'octave', degrees: ['b7'], when: { kind: 'two a bar by fifths' } },
   {
     name: 'written 1–7–♭7–6',
     line: 'minor',

@@ -119,7 +119,9 @@ function asOctaves(sketches: readonly Sketch[], wanted: (sketch: Sketch) => bool
     }
     const following = sketches[index + 1];
     const after = following && wanted(following) && following.role === 'octave' ? following.octave.pitch : undefined;
-    const note = tuneNote(sketch, before ?? sketch.octave.pitch, after, struck);
+    // A chord that an arpeggio follows gives its lowest note, the others come one by one.
+    const arpeggio = sketch.role === 'chord' && following?.role === 'single' && following.planned.span === sketch.planned.span;
+    const note = arpeggio ? sketch.octave : tuneNote(sketch, before ?? sketch.octave.pitch, after, struck);
     before = note.pitch;
     struck.add(note.degree);
     return {

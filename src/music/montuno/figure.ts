@@ -143,7 +143,8 @@ function leadLine(
   const planned = planStrokes(timeline, planOf);
   const first = timeline.bars[0];
   const pullAt = planLines(timeline, {
-    movingIn: (bar) => levelRow(options.barFigure(bar).level).movingLines,
+    // An arpeggio has too few strokes on each note of a line to say the chord as well.
+    movingIn: (bar) => levelRow(options.barFigure(bar).level).movingLines && planOf(bar).pattern.two.onTime !== true,
     choice: line,
     halfBarTicks: first && sideSteps(first) === 6 ? 720 : 960,
     loops: line === 0,
