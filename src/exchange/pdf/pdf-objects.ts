@@ -16,8 +16,8 @@ export class PdfObjects {
   }
 
   /** Writes a compressed stream; returns its number. `entries` go into its dictionary. */
-  stream(content: string, entries = '', number = this.reserve()): number {
-    const packed = zlibSync(latin(content));
+  stream(content: string | Uint8Array, entries = '', number = this.reserve()): number {
+    const packed = zlibSync(typeof content === 'string' ? latin(content) : content);
     const head = latin(`<< ${entries} /Filter /FlateDecode /Length ${packed.length} >>\nstream\n`);
     this.#bodies[number - 1] = joined([head, packed, latin('\nendstream')]);
     return number;

@@ -16,21 +16,40 @@ const MOST_FITTING = 0.08;
 export function writePdf(pages: readonly PageDrawing[], fonts: ReadonlyMap<string, OutlineFont>, title: string): Uint8Array<ArrayBuffer> {
   const objects = new PdfObjects();
   const glyphs = new GlyphFonts();
+  const pictures: number[] = [];
   const tree = objects.reserve();
   const resources = objects.reserve();
   const leaves = pages.map(({ width, height, marks }) => {
-    const content = objects.stream(marks.map((mark) => markText(mark, height, fonts, glyphs)).join(''));
+    const content = objects.stream(
+      marks
+        .map((mark) => (mark.kind === 'picture' ? pictureText(mark, height, objects, pictures) : markText(mark, height, fonts, glyphs)))
+        .join(''),
+    );
     const box = `[0 0 ${pdfNumber(width)} ${pdfNumber(height)}]`;
     return objects.add(`<< /Type /Page /Parent ${tree} 0 R /MediaBox ${box} /Resources ${resources} 0 R /Contents ${content} 0 R >>`);
   });
-  objects.add(`<< /Font << ${glyphs.write(objects)} >> >>`, resources);
+  const shown = pictures.map((number, index) => `/P${index} ${number} 0 R`).join(' ');
+  objects.add(`<< /Font << ${glyphs.write(objects)} >> /XObject << ${shown} >> >>`, resources);
   objects.add(`<< /Type /Pages /Count ${leaves.length} /Kids [${leaves.map((leaf) => `${leaf} 0 R`).join(' ')}] >>`, tree);
   const root = objects.add(`<< /Type /Catalog /Pages ${tree} 0 R /ViewerPreferences << /DisplayDocTitle true >> >>`);
   const info = objects.add(`<< /Title ${textString(title)} /Creator (Contratiempo) >>`);
   return objects.file(root, info);
 }
 
-function markText(mark: Mark, height: number, fonts: ReadonlyMap<string, OutlineFont>, glyphs: GlyphFonts): string {
+function pictureText(mark: Extract<Mark, { kind: 'picture' }>, height: number, objects: PdfObjects, pictures: number[]): string {
+  const rows = mark.greys.length / mark.columns;
+  const entries = `/Type /XObject /Subtype /Image /Width ${mark.columns} /Height ${rows} /ColorSpace /DeviceGray /BitsPerComponent 8`;
+  const name = `/P${pictures.push(objects.stream(mark.greys, entries)) - 1}`;
+  const place = [mark.width, 0, 0, mark.height, mark.left, height - mark.top - mark.height].map(pdfNumber).join(' ');
+  return `q ${place} cm ${name} Do Q\n`;
+}
+
+function markText(
+  mark: Exclude<Mark, { kind: 'picture' }>,
+  height: number,
+  fonts: ReadonlyMap<string, OutlineFont>,
+  glyphs: GlyphFonts,
+): string {
   const ink = inkText(mark.ink);
   if (mark.kind === 'text') return textMark(mark, height, fonts, glyphs, ink);
   const path = outlineText(mark.path.map((segment) => upright(segment, height)));

@@ -14,6 +14,16 @@ export type Segment =
 
 /** One mark on the page. */
 export type Mark =
+  /** Rows of greys from the top, 0 black to 255 white, `columns` in each. */
+  | {
+      readonly kind: 'picture';
+      readonly left: number;
+      readonly top: number;
+      readonly width: number;
+      readonly height: number;
+      readonly columns: number;
+      readonly greys: Uint8Array;
+    }
   | { readonly kind: 'fill'; readonly path: readonly Segment[]; readonly ink: Ink }
   | {
       readonly kind: 'stroke';

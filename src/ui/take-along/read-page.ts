@@ -2,6 +2,7 @@ import { type Ink, type Mark, type PageDrawing, POINTS_PER_MM, type Segment } fr
 import { fontNames } from './font-names';
 import { inkOf } from './ink';
 import { readSvg, type ToPage } from './read-svg';
+import { needsPicture, wordPicture } from './word-picture';
 
 /*
  * Reads a page of the sheet as it stands in the document: every word where the browser put it, lines and boxes, and all drawings. So
@@ -89,6 +90,7 @@ function wordMarks(node: Text, style: CSSStyleDeclaration, page: ToPage, styleSc
       const x = page.x(box.left);
       const width = box.width * page.scale;
       const at = { top: page.y(box.top), height: box.height * page.scale };
+      if (needsPicture(text)) return wordPicture(text, style, size, { left: x, width, ...at }, ink);
       const mark: Mark = { kind: 'text', text: upper ? text.toUpperCase() : text, fonts, size, x, at, width, ink };
       if (!style.textDecorationLine.includes('underline')) return [mark];
       return [mark, rectangle(x, at.top + at.height * 0.86, width, size / 14, ink)];

@@ -2,6 +2,7 @@ import type { Mark, Segment } from '../../layout/sheet/page-drawing';
 import { fontNames } from './font-names';
 import { inkOf } from './ink';
 import { readPath } from './read-path';
+import { needsPicture, wordPicture } from './word-picture';
 
 /** Turns a place on the screen into one on the page. */
 export interface ToPage {
@@ -45,6 +46,12 @@ function textMarks(
   const ink = inkOf(style.fill);
   const text = element.textContent ?? '';
   if (ink === null || text.trim() === '' || element.getNumberOfChars() === 0) return [];
+  if (needsPicture(text)) {
+    const box = element.getBBox();
+    const [left, top] = place(box.x, box.y);
+    const size = Number.parseFloat(style.fontSize) * scale;
+    return wordPicture(text, style, size, { left, top, width: box.width * scale, height: box.height * scale }, ink);
+  }
   const start = element.getStartPositionOfChar(0);
   const [x, baseline] = place(start.x, start.y);
   return [

@@ -87,4 +87,16 @@ describe('a PDF file', () => {
     expect(content(word('x', { width: natural * 1.05 }))).toContain('105 Tz');
     expect(content(word('x', { width: natural * 3 }))).toContain('100 Tz');
   });
+
+  test('holds a word that no font has as a picture in its place', () => {
+    const greys = Uint8Array.of(0, 255, 128, 64, 32, 16);
+    const { objects } = readPdf(
+      writePdf([page({ kind: 'picture', left: 10, top: 20, width: 30, height: 12, columns: 3, greys })], FONTS, 't'),
+    );
+    const all = [...objects.values()];
+    const picture = all.find(({ text }) => text.includes('/Subtype /Image'));
+    expect(picture?.text).toContain('/Width 3 /Height 2');
+    expect([...(picture?.stream ?? '')].map((sign) => sign.charCodeAt(0))).toEqual([...greys]);
+    expect(all.some(({ stream }) => stream === 'q 30 0 0 12 10 809.89 cm /P0 Do Q\n')).toBe(true);
+  });
 });
