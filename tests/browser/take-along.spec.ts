@@ -3,6 +3,9 @@ import { expect, type Page, test } from '@playwright/test';
 import { shownText } from '../exchange/pdf/read-pdf';
 import { readWav } from '../exchange/wav/read-wav';
 
+// Decoding, engraving and mixing take their time on a busy machine.
+test.setTimeout(150_000);
+
 /** Browsers without a way to write to the disk piece by piece save by a download, which a test can read. */
 const withoutPicker = (page: Page) => page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
 
@@ -20,7 +23,7 @@ async function openPanel(page: Page): Promise<string[]> {
 }
 
 async function saved(page: Page, name: string) {
-  const waiting = page.waitForEvent('download', { timeout: 50_000 });
+  const waiting = page.waitForEvent('download', { timeout: 120_000 });
   await page.getByRole('button', { name, exact: true }).click();
   const download = await waiting;
   return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
@@ -85,9 +88,10 @@ test('cancelled half-way, on a disk that refuses, without recordings: one senten
   const disk = () => page.evaluate(() => (window as unknown as { disk: { written: number; closed: number; aborted: number } }).disk);
   await openPanel(page);
   const work = page.locator('.take-along-work');
+  const soon = { timeout: 60_000 };
   await page.route('**/samples/*.mp3', (route) => route.abort());
   await page.getByRole('button', { name: 'Save Play-along (WAV)' }).click();
-  await expect(work).toContainText('The recordings could not be loaded');
+  await expect(work).toContainText('The recordings could not be loaded', soon);
   await page.unroute('**/samples/*.mp3');
 
   await page.getByRole('button', { name: 'All twelve' }).click();
@@ -95,12 +99,12 @@ test('cancelled half-way, on a disk that refuses, without recordings: one senten
   await page.getByRole('checkbox', { name: 'Sheet (PDF)' }).uncheck();
   await page.getByRole('checkbox', { name: 'MusicXML' }).uncheck();
   await page.getByRole('button', { name: 'Save The pack (zip)' }).click();
-  await expect.poll(async () => (await disk()).written, { timeout: 40_000 }).toBeGreaterThan(0);
+  await expect.poll(async () => (await disk()).written, { timeout: 90_000 }).toBeGreaterThan(0);
   await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(work).toHaveText('Cancelled. Nothing was saved.');
 
   await page.evaluate(() => Object.assign((window as unknown as { disk: object }).disk, { full: true }));
   await page.getByRole('button', { name: 'Save Play-along (WAV)' }).click();
-  await expect(work).toContainText('The file could not be written: the disk is full');
+  await expect(work).toContainText('The file could not be written: the disk is full', soon);
   expect(await disk()).toMatchObject({ closed: 0, aborted: 3 });
 });
