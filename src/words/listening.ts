@@ -163,6 +163,7 @@ export const LISTENING = {
   calibrated: (ms: number, spread: number): string => `Delay measured: ${Math.round(ms)} ms, give or take ${Math.round(spread)}.`,
   calibrationFailed: {
     'too few': 'Too few taps were heard. Play one note, or clap, with every click.',
+    'off the clicks': 'The taps were even, but not with the clicks. Wait for the clicks, then tap with them.',
     'too uneven': 'The taps were too uneven to measure by. Take a breath and try again.',
   },
   /** Self-rating. */

@@ -42,6 +42,15 @@ describe('the delay of a device', () => {
     ).toEqual({ ok: false, why: 'too uneven' });
   });
 
+  it('is not told from even taps that are not with the clicks', () => {
+    expect(
+      delayOf(
+        CLICKS,
+        CLICKS.map((click) => click - 136),
+      ),
+    ).toEqual({ ok: false, why: 'off the clicks' });
+  });
+
   it('is measured against the clicks as they were heard', () => {
     const player = createRecorderPlayer();
     const calibrating = createCalibrating();

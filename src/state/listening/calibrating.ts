@@ -20,11 +20,13 @@ const LEAST = 10;
 const MOST_SPREAD_MS = 30;
 const TEMPO = halfNotesPerMinute(60);
 const FURTHEST_MS = 240;
+/** Nobody taps further ahead of a click than this on the whole, and no delay is negative: what was tapped was not the clicks. Design value. */
+const MOST_AHEAD_MS = 90;
 
 /** What came of the clicks. */
 export type CalibrationOutcome =
   | { readonly ok: true; readonly latencyMs: number; readonly spreadMs: number }
-  | { readonly ok: false; readonly why: 'too few' | 'too uneven' };
+  | { readonly ok: false; readonly why: 'too few' | 'too uneven' | 'off the clicks' };
 
 /** One round of clicks after another. */
 export interface Calibrating {
@@ -74,6 +76,7 @@ export function delayOf(clicks: readonly number[], taps: readonly number[]): Cal
   const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
   const middle = sorted.length % 2 === 1 ? at(0.5) : (at(0.5) + (sorted[sorted.length / 2 - 1] ?? 0)) / 2;
   const spreadMs = (at(5 / 6) - at(1 / 6)) / 2;
+  if (spreadMs <= MOST_SPREAD_MS && middle < -MOST_AHEAD_MS) return { ok: false, why: 'off the clicks' };
   return spreadMs > MOST_SPREAD_MS ? { ok: false, why: 'too uneven' } : { ok: true, latencyMs: middle, spreadMs };
 }
 

@@ -71,7 +71,7 @@ export interface Tally {
 export type CalibrationRun =
   | { readonly kind: 'off' }
   | { readonly kind: 'clicking' }
-  | { readonly kind: 'failed'; readonly why: 'too few' | 'too uneven' };
+  | { readonly kind: 'failed'; readonly why: 'too few' | 'too uneven' | 'off the clicks' };
 
 /** The last take, sounding instead of the band as it was played or on the other side of the clave, and the clave strokes it meets. */
 export interface Replaying {

@@ -105,7 +105,9 @@ export function PractisePage() {
         <div className="tune">
           <h1>{music.score.title}</h1>
           <QuickLine />
-          <Suspense fallback={null}>{!along && <PlayAlongButton onOpen={() => setAlong(true)} />}</Suspense>
+          <Suspense fallback={null}>
+            <PlayAlongButton open={along} onToggle={() => setAlong(!along)} />
+          </Suspense>
         </div>
       </PractiseBoard>
       <Suspense fallback={null}>{place && editing && <StrokeEditing place={place} onClose={() => setPlace(null)} />}</Suspense>

@@ -10,6 +10,7 @@ import { DeviceMore } from './DeviceMore';
 import { Lamp } from './Lamp';
 import { useHeard, useListening } from './listening-context';
 import { metOver } from './Met';
+import { isMisplaced } from './misplaced';
 import { PlayedPartChoice } from './PlayedPartChoice';
 import { ReportSheet } from './ReportSheet';
 import { SelfRating } from './SelfRating';
@@ -62,7 +63,10 @@ function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly liste
   const [shown, setShown] = useState(false);
   // Stop opens the report of what was just played; while it plays the music has the page.
   useEffect(() => setShown(stopped && !replaying && report !== null), [stopped, replaying, report]);
-  useEffect(() => onOver(replaying ? metOver(replaying.met) : report && verdictsOver(report)), [report, replaying, onOver]);
+  useEffect(
+    () => onOver(replaying ? metOver(replaying.met) : report && !isMisplaced(report) ? verdictsOver(report) : null),
+    [report, replaying, onOver],
+  );
   const choose = (name: SourceName | 'none'): void => {
     setRates(name === 'none');
     if (name === 'none') listening.close();

@@ -9,11 +9,9 @@ import { LISTENING } from '../../words/listening';
 import { useDesk } from '../app/desk-context';
 import { usePanel } from '../app/use-panel';
 import { CalibrationOffer } from './CalibrationOffer';
+import { isMisplaced } from './misplaced';
 import { PlayedInSheet } from './PlayedInSheet';
 import { StepPictureView } from './StepPictureView';
-
-/** Findings about the place of the whole pattern. */
-const MISPLACED: readonly FindingFacts['kind'][] = ['crossed', 'displaced', 'other clave', 'silent'];
 
 /** What is given to the report. */
 export interface ReportSheetProps {
@@ -35,9 +33,8 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
   };
   const asked = matched.strokes.filter(({ label }) => label !== 'extra').length;
   const right = matched.strokes.filter(({ label }) => label === 'right' || label === 'early' || label === 'late').length;
-  const [first] = assessment.findings;
   // What lies in the wrong place as a whole is neither right nor in time, stroke by stroke.
-  const misplaced = first !== undefined && MISPLACED.includes(first.facts.kind);
+  const misplaced = isMisplaced(report);
   const inTime = assessment.timing === 'in time' ? ` ${LISTENING.inTime}` : '';
   const verdict = misplaced ? null : `${assessment.clean ? LISTENING.clean : LISTENING.share(right, asked)}${inTime}`;
   return (

@@ -130,6 +130,7 @@ export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
   calibrated: (ms, spread) => `Retraso medido: ${Math.round(ms)} ms, más o menos ${Math.round(spread)}.`,
   calibrationFailed: {
     'too few': 'Se oyeron muy pocos toques. Toca una nota, o da una palmada, con cada clic.',
+    'off the clicks': 'Los toques fueron parejos, pero no con los clics. Espera los clics y luego toca con ellos.',
     'too uneven': 'Los toques fueron demasiado desiguales para medir. Respira y prueba otra vez.',
   },
   rateName: '¿Cómo fue esa pasada?',
