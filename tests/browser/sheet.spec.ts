@@ -38,6 +38,9 @@ async function printed(page: Page, info: TestInfo, name: string): Promise<string
 test('The sheet prints as it is shown, on both papers, with fonts embedded and its words readable', async ({ page }, info) => {
   const seen = witness(page);
   await page.goto('./#/sheet');
+  await expect(page.locator('.sheet-page').first().locator('.system svg').first()).toBeVisible({ timeout: 20_000 });
+  const systems = await page.locator('[data-block=system]').count();
+  expect(await page.locator('.sheet-block .system svg').count(), 'pages far from the window are not engraved yet').toBeLessThan(systems);
   await engraved(page);
   const title = (await page.locator('.sheet-page h2').textContent()) ?? '';
   const chord = (await page.locator('.sheet-page text.chord').first().textContent()) ?? '';

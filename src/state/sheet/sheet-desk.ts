@@ -3,7 +3,6 @@ import { choiceFrom, DEFAULT_CHOICE, type SheetChoice } from '../../layout/sheet
 import type { SheetScores } from '../../layout/sheet/sheet-music';
 import type { ArrangeOptions, Score } from '../../music/score';
 import type { Level } from '../../vocabulary';
-import { NEW_CHART } from '../chart-text';
 import type { Desk } from '../desk';
 import type { DeskState } from '../desk-state';
 import { type Music, optionsOf, type Stages } from '../pipeline';
@@ -80,8 +79,9 @@ export function createSheetDesk(ports: {
   void readNotes(desk.desk.getState().chartId);
   desk.desk.subscribe((now, before) => {
     if (now.chartId === before.chartId) return;
-    // A demo or a quick line that is changed goes on as a chart of the player's own: its notes go with it.
-    const goesOn = now.openedText === null && now.text !== NEW_CHART && now.shelf.length > before.shelf.length;
+    // What lies here goes on as a chart of its own (a demo was changed, another tab saved this one): it enters the shelf in the same step, and its notes go with it.
+    const onShelf = (state: DeskState): boolean => state.shelf.some(({ id }) => id === now.chartId);
+    const goesOn = onShelf(now) && !onShelf(before);
     const { notes } = sheet.getState();
     if (!goesOn || notes === null) void readNotes(now.chartId);
     else {

@@ -61,4 +61,20 @@ describe('createSheetDesk', () => {
     const strokes = levels?.map((score) => score.parts.rightHand.length) ?? [];
     expect(strokes, 'busier level by level').toEqual(strokes.toSorted((a, b) => a - b));
   });
+
+  it('lets notes go on with a demo that becomes a chart of the player’s own, and gives a new chart none', async () => {
+    const { desk, sheets } = await bench();
+    sheets.note({ teacher: 'Watch bar 4.' });
+    desk.run({ kind: 'type', text: desk.desk.getState().text.replace('Last Ferry', 'Last Ferry but One') });
+    await turns();
+    expect(desk.desk.getState().chartId).not.toBe('demo-last-ferry');
+    expect(sheets.sheet.getState().notes?.teacher).toBe('Watch bar 4.');
+    sheets.note({ breaks: [2] });
+    desk.run({ kind: 'new chart' });
+    await turns();
+    expect(sheets.sheet.getState().notes).toEqual({ teacher: '', breaks: null });
+    desk.run({ kind: 'open', chartId: 'demo-last-ferry' });
+    await turns();
+    expect(sheets.sheet.getState().notes).toEqual({ teacher: 'Watch bar 4.', breaks: null });
+  });
 });
