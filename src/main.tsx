@@ -5,6 +5,7 @@ import { createRoot } from 'react-dom/client';
 import { everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
 import { timer } from './device/timer';
+import { once } from './main/once';
 import { randomId } from './main/random-id';
 import { FIRST_DEMO } from './music/chart/first-demo';
 import { readChart } from './music/chart/read';
@@ -22,18 +23,6 @@ import { nameNotes } from './words/spoken';
 
 /** Fetched once the page stands; the first screen does without it. */
 const quickLine = () => import('./music/chart/quick-line');
-
-/** Makes a part of the state when it is first asked for, once; a part that could not be fetched is asked for again. */
-function once<Part>(make: () => Promise<Part>): () => Promise<Part> {
-  let made: Promise<Part> | null = null;
-  return () => {
-    made ??= make().catch((error: unknown) => {
-      made = null;
-      throw error;
-    });
-    return made;
-  };
-}
 
 /** The one place that builds engine, device and desk and joins them to the page. */
 async function start(page: Document): Promise<void> {
