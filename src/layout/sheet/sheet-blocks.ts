@@ -193,9 +193,16 @@ class Blocks {
     }
   }
 
+  /** The first system alone; signs of repeats that lie beyond it would lead nowhere. */
   firstSystem(notation: Notation, staves: readonly StaffName[]): void {
     const [first] = systemBreaks(notation.bars, perSystem(notation));
-    if (first) this.#system(notation, first, staves);
+    if (!first) return;
+    if (first.to === notation.bars.length) {
+      this.#system(notation, first, staves);
+      return;
+    }
+    const bars = notation.bars.slice(0, first.to).map((bar) => ({ ...bar, repeat: { start: false, end: null }, ending: null }));
+    this.#system({ ...notation, bars, ends: 'final' }, first, staves);
   }
 
   #system(notation: Notation, range: SystemRange, staves: readonly StaffName[]): void {
