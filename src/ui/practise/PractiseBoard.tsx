@@ -1,9 +1,10 @@
-import { type CSSProperties, lazy, Suspense, useRef } from 'react';
+import { type CSSProperties, Suspense, useRef } from 'react';
 import { rowsOfCard } from '../../layout/grid/percussion-choice';
 import type { PartName } from '../../performance/performance';
 import { GRID_WORDS } from '../../words/grid';
 import type { EditedPlace, PractiseBoardProps } from './board-props';
 import { CardView, sayingOf } from './CardView';
+import { FormMap, HandStrip, NextCard, StaffCard } from './fetched-parts';
 import { OverCard } from './OverCard';
 import './practise.css';
 import type { StripFollower } from './strip-lights';
@@ -14,10 +15,6 @@ import { usePlayhead } from './use-playhead';
 import { useSelection } from './use-selection';
 import { useShownMusic } from './use-shown-music';
 
-const FormMap = lazy(() => import('./FormMap').then((module) => ({ default: module.FormMap })));
-const HandStrip = lazy(() => import('./HandStrip').then((module) => ({ default: module.HandStrip })));
-const NextCard = lazy(() => import('./NextCard').then((module) => ({ default: module.NextCard })));
-const StaffCard = lazy(() => import('./StaffCard').then((module) => ({ default: module.StaffCard })));
 const NO_PARTS: readonly PartName[] = [];
 const NO_EDITS: readonly EditedPlace[] = [];
 
