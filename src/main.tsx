@@ -14,6 +14,7 @@ import { perform } from './performance/perform';
 import { createDesk, type Desk } from './state/desk';
 import type { FileSaver, Player } from './state/ports';
 import { AppFrame } from './ui/app/AppFrame';
+import { DrillsContext } from './ui/drills/drills-context';
 import { ListeningContext } from './ui/listening/listening-context';
 import { SheetsContext } from './ui/sheet/sheets-context';
 import { assert } from './vocabulary';
@@ -62,6 +63,7 @@ async function start(page: Document): Promise<void> {
   const habits = once(async () => (await import('./state/habits/habits')).createHabits(storage));
   const listening = once(async () => (await import('./main/open-listening')).openListening(desk, () => player, storage, page));
   const sheets = once(async () => (await import('./state/sheet/sheet-desk')).createSheetDesk({ desk, arrange, storage }));
+  const drills = once(async () => (await import('./main/open-drills')).openDrills(desk, await listening()));
   const root = page.getElementById('page');
   assert(root, 'index.html must hold an element with the id page');
   // For programs that drive the page, as the command line does for its sheets.
@@ -80,7 +82,9 @@ async function start(page: Document): Promise<void> {
       <StrictMode key={`${spokenLanguage()} ${noteNames}`}>
         <ListeningContext value={listening}>
           <SheetsContext value={sheets}>
-            <AppFrame desk={desk} habits={habits} />
+            <DrillsContext value={drills}>
+              <AppFrame desk={desk} habits={habits} />
+            </DrillsContext>
           </SheetsContext>
         </ListeningContext>
       </StrictMode>,

@@ -18,6 +18,8 @@ export interface Ensemble {
   readonly percussionRests: boolean;
   /** Bars that the piano plays and is silent, in turn; null when it always plays. */
   readonly pianoDrops: { readonly on: number; readonly off: number } | null;
+  /** Bars in which everybody plays and is silent, in turn; null when nobody ever stops. */
+  readonly gap?: { readonly on: number; readonly off: number } | null;
 }
 
 /** A band that takes nothing away. */
@@ -38,6 +40,8 @@ export function isLeftOut(ensemble: Ensemble, event: PerformedEvent, pass: numbe
   const bar = bars[index];
   if (bar === undefined) return false;
   const barsBefore = pass * bars.length + index;
+  const { gap } = ensemble;
+  if (gap && barsBefore % (gap.on + gap.off) >= gap.on) return true;
   if (event.part === 'piano right' || event.part === 'piano left') {
     const drops = ensemble.pianoDrops;
     return drops !== null && barsBefore % (drops.on + drops.off) >= drops.on;

@@ -3,6 +3,7 @@ import { BANNERS } from './banners';
 import { CHANGES } from './changes';
 import { CHART_EDITOR } from './chart-editor';
 import { CHART_SCREEN } from './chart-screen';
+import { DRILLS } from './drills';
 import { FAULT_WORDS } from './fault';
 import { FIGURE_SCREEN } from './figure-screen';
 import { FINDINGS } from './findings';
@@ -23,6 +24,7 @@ import { SETTINGS_SCREEN } from './settings-screen';
 import { CAMBIOS } from './spanish/changes';
 import { CIFRADO, EDITOR } from './spanish/chart';
 import { PIEZAS } from './spanish/counting';
+import { EJERCICIOS } from './spanish/drills';
 import { HALLAZGOS } from './spanish/findings';
 import { FORMA } from './spanish/form-map';
 import { CUADRICULA } from './spanish/grid';
@@ -64,4 +66,5 @@ export const SPANISH: readonly Translation[] = [
   [FAULT_WORDS, FALTAS],
   [FINDINGS, HALLAZGOS],
   [LISTENING, ACOMPANAR],
+  [DRILLS, EJERCICIOS],
 ];

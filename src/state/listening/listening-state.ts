@@ -29,16 +29,19 @@ export interface Band {
   readonly piano: (typeof PIANOS)[number];
   readonly claveFades: boolean;
   readonly click: Ensemble['click'];
+  /** Bars with and without the band, in turn; null when it never stops. */
+  readonly gap?: { readonly on: number; readonly off: number } | null;
 }
 /** Everybody plays. */
-export const WHOLE_BAND: Band = { piano: 'with me', claveFades: false, click: 'as set' };
+export const WHOLE_BAND: Band = { piano: 'with me', claveFades: false, click: 'as set', gap: null };
 const DROPPING = { on: 4, off: 4 };
 
 /** What the player's machine leaves out for a band. */
-export const ensembleOf = ({ piano, claveFades, click }: Band): Ensemble => ({
+export const ensembleOf = ({ piano, claveFades, click, gap = null }: Band): Ensemble => ({
   ...FULL_BAND,
   claveFades,
   click,
+  gap,
   pianoDrops: piano === 'drops out' ? DROPPING : piano === 'mine' ? { on: 0, off: 1 } : null,
 });
 

@@ -16,6 +16,7 @@ import './app.css';
 const Afterwards = lazy(() => import('./Afterwards').then((module) => ({ default: module.Afterwards })));
 const BalancePanel = lazy(() => import('../balance/BalancePanel').then((module) => ({ default: module.BalancePanel })));
 const ChartPage = lazy(() => import('../chart/ChartPage').then((module) => ({ default: module.ChartPage })));
+const DrillsPlace = lazy(() => import('../drills/DrillsPlace').then((module) => ({ default: module.DrillsPlace })));
 const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
 const Notices = lazy(() => import('./Notices').then((module) => ({ default: module.Notices })));
 const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
@@ -81,6 +82,7 @@ function Page({ desk }: { readonly desk: Desk }) {
             {place === 'practise' && <PractisePage />}
             {place === 'chart' && <ChartPage />}
             {place === 'sheet' && <SheetPlace />}
+            {place === 'drills' && <DrillsPlace />}
           </Suspense>
         </Shield>
       </main>

@@ -1,16 +1,20 @@
 import { lazy, Suspense, useCallback, useMemo, useState } from 'react';
+import { useStore } from 'zustand';
 import { PARTS } from '../../state/parts';
 import type { Stroke } from '../../vocabulary';
 import { SCREEN } from '../../words/screen';
+import { drillsBegun } from '../drills/drills-context';
 import type { PanelOver, SelectedCell } from '../practise/board-props';
 import { PractiseBoard } from '../practise/PractiseBoard';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
 import { useHabit, useHabitsRoom } from './habits-context';
+import { NoMusic } from './NoMusic';
 import { QuickLine } from './QuickLine';
 import { Shield } from './Shield';
 import { useMediaQuery } from './use-media-query';
 import { useWhy } from './use-why';
 
+const DrillBar = lazy(() => import('../drills/DrillBar').then((module) => ({ default: module.DrillBar })));
 const PlayAlong = lazy(() => import('../listening/PlayAlong').then((module) => ({ default: module.PlayAlong })));
 const PlayAlongButton = lazy(() => import('../listening/PlayAlongButton').then((module) => ({ default: module.PlayAlongButton })));
 const StrokeEditing = lazy(() => import('./StrokeEditing').then((module) => ({ default: module.StrokeEditing })));
@@ -36,6 +40,7 @@ export function PractisePage() {
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const startBar = usePlaying((state) => state.startBar);
   const [place, setPlace] = useState<SelectedCell | null>(null);
+  const drilling = useStore(drillsBegun);
   const [along, setAlong] = useState(false);
   const [over, setOver] = useState<PanelOver | null>(null);
   const putOver = useCallback((next: PanelOver | null) => setOver(() => next), []);
@@ -68,16 +73,10 @@ export function PractisePage() {
     [score, heard, playing, startAt],
   );
 
-  if (!music) {
-    return (
-      <div className="empty">
-        <p>{SCREEN.noMusic}</p>
-        <a href="#/chart">{SCREEN.goToChart}</a>
-      </div>
-    );
-  }
+  if (!music) return <NoMusic />;
   return (
     <Shield>
+      <Suspense fallback={null}>{drilling && <DrillBar />}</Suspense>
       <Suspense fallback={null}>{along && <PlayAlong onOver={putOver} onClose={() => setAlong(false)} />}</Suspense>
       <PractiseBoard
         score={music.score}

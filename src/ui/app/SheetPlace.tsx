@@ -4,18 +4,14 @@ import { SCREEN } from '../../words/screen';
 import { SheetPage } from '../sheet/SheetPage';
 import { useSheetDesk } from '../sheet/sheets-context';
 import { useDesk, useDeskItself } from './desk-context';
+import { NoMusic } from './NoMusic';
 
 /** The Sheet place: the sheets of what lies on the desk, as they print. */
 export function SheetPlace() {
   const sheets = useSheetDesk();
   const music = useDesk((state) => state.music);
   if (!music) {
-    return (
-      <div className="empty">
-        <p>{SCREEN.noMusic}</p>
-        <a href="#/chart">{SCREEN.goToChart}</a>
-      </div>
-    );
+    return <NoMusic />;
   }
   return sheets ? <Sheets sheets={sheets} /> : <p className="empty">{SCREEN.loading}</p>;
 }

@@ -1,0 +1,126 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { mod12, pcOf } from '../../music/pitch/spell';
+import { driftsOf } from '../../practice/gap-drill';
+import type { KeyOrder } from '../../practice/twelve-keys';
+import type { Desk } from '../desk';
+import type { Listening } from '../listening/listening';
+import { type PassReport, WHOLE_BAND } from '../listening/listening-state';
+import type { Settings } from '../settings';
+import { afterDrillPass, type BoardDrill, type BoardDrillName, beginDrill, demandsOf, isDone } from './board-drill';
+import { createSideDrill, type SideDrill } from './side-drill';
+
+/** What runs on the board, and how the passes went so far. */
+export interface DrillsState {
+  readonly running: BoardDrill | null;
+  readonly passes: number;
+  readonly clean: number;
+  /** Whether the last pass was clean; null before the first. */
+  readonly last: boolean | null;
+  readonly done: boolean;
+}
+
+/** What the drills ask of the page. */
+export interface DrillsPorts {
+  readonly desk: Pick<Desk, 'desk' | 'playing' | 'run'>;
+  readonly listening: Listening;
+  /** Told when a drill ends with at least one pass. */
+  readonly onEnd: (drill: BoardDrillName, right: number, of: number) => void;
+}
+
+/** Drills as the screens see them. */
+export interface DrillsRoom {
+  readonly store: StoreApi<DrillsState>;
+  /** Begins a drill with the chart on the desk; what was set before comes back when it ends. */
+  begin(name: BoardDrillName, choices?: { readonly seed?: number; readonly order?: KeyOrder }): void;
+  /** A pass that nothing listened to, by the player's own ear. */
+  rate(clean: boolean): void;
+  /** Ends the drill and puts the desk back as it was. */
+  end(): void;
+  /** Begins the drill by ear. */
+  side(seed: number): SideDrill;
+  /** Lays a fresh chart on the desk as a chart of the player's own and plays it, without the band's piano. */
+  playAtSight(text: string): void;
+}
+
+const NOTHING: DrillsState = { running: null, passes: 0, clean: 0, last: null, done: false };
+/** What drills change on the desk, and so put back. */
+const BORROWED = ['tempo', 'direction', 'kind', 'transpose', 'solo', 'pulse', 'balance'] as const satisfies readonly (keyof Settings)[];
+
+/** Joins the drills to the desk and to what listens. */
+export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoom {
+  const store = createStore<DrillsState>(() => NOTHING);
+  let before: Pick<Settings, (typeof BORROWED)[number]> | null = null;
+
+  const ask = (drill: BoardDrill): void => {
+    const { settings, band, plays } = demandsOf(drill);
+    const now = desk.desk.getState().settings;
+    if (Object.entries(settings).some(([name, value]) => now[name as keyof Settings] !== value)) desk.run({ kind: 'set', settings });
+    listening.setBand(band);
+    if (listening.store.getState().plays !== plays) listening.set({ plays });
+  };
+
+  const passed = (clean: boolean, drift: Parameters<typeof afterDrillPass>[2] = undefined): void => {
+    const { running, passes, clean: cleanSoFar, done } = store.getState();
+    if (running === null || done) return;
+    const next = afterDrillPass(running, clean, drift);
+    store.setState({ running: next, passes: passes + 1, clean: cleanSoFar + (clean ? 1 : 0), last: clean, done: isDone(next) });
+    ask(next);
+  };
+
+  const judge = (report: PassReport): void => {
+    const { running } = store.getState();
+    if (!report.wholePass || report.interrupted !== null || running === null) return;
+    if (running.name !== 'gap') {
+      passed(report.assessment.clean);
+      return;
+    }
+    const bar = report.take.music.performance.bars[0];
+    const drifts = bar
+      ? driftsOf(running.gap, report.matched.strokes, { barTicks: bar.ticks, fromPlayTick: report.take.fromPlayTick })
+      : [];
+    passed(report.assessment.clean, drifts[0] ?? null);
+  };
+
+  listening.store.subscribe((now, then) => {
+    if (now.report !== then.report && now.report) judge(now.report);
+    const rating = now.ratings.at(-1);
+    if (now.ratings !== then.ratings && rating !== undefined) passed(rating === 'clean');
+  });
+
+  const end = (): void => {
+    const { running, passes, clean } = store.getState();
+    if (running === null) return;
+    store.setState(NOTHING);
+    listening.setBand(WHOLE_BAND);
+    listening.set({ plays: 'both hands' });
+    if (before) desk.run({ kind: 'set', settings: before });
+    before = null;
+    if (passes > 0) onEnd(running.name, clean, passes);
+  };
+
+  return {
+    store,
+    begin(name, { seed = 1, order = 'fourths' } = {}) {
+      end();
+      const { settings, music } = desk.desk.getState();
+      before = Object.fromEntries(BORROWED.map((key) => [key, settings[key]])) as typeof before;
+      const home = music ? mod12(pcOf(music.score.key.tonic) - settings.transpose) : 0;
+      const drill = beginDrill(name, { settings, tonicPc: home, seed, order });
+      store.setState({ ...NOTHING, running: drill });
+      ask(drill);
+    },
+    rate: (clean) => passed(clean),
+    end,
+    side(seed) {
+      end();
+      return createSideDrill(desk, seed);
+    },
+    playAtSight(text) {
+      end();
+      desk.run({ kind: 'new chart' });
+      desk.run({ kind: 'type', text });
+      listening.setBand({ ...WHOLE_BAND, piano: 'mine' });
+      desk.run({ kind: 'play' });
+    },
+  };
+}

@@ -1,0 +1,100 @@
+import { useEffect, useMemo, useState } from 'react';
+import { DIFFICULTIES, LOOK_SECONDS, SIGHT_STYLES, sightChart } from '../../state/drills/at-sight';
+import type { DrillsRoom } from '../../state/drills/drills';
+import { DRILLS } from '../../words/drills';
+import { printedChord } from '../../words/spoken';
+
+const LARGEST = 9999;
+
+/** Reading at sight: choose, look for half a minute, play with the band; a figure for it is shown only afterwards. */
+export function AtSight({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
+  const [seed, setSeed] = useState(() => 1 + (Date.now() % LARGEST));
+  const [style, setStyle] = useState<(typeof SIGHT_STYLES)[number]>('salsa');
+  const [difficulty, setDifficulty] = useState<(typeof DIFFICULTIES)[number]>(1);
+  const [left, setLeft] = useState<number | null>(null);
+  const [played, setPlayed] = useState(false);
+  const chart = useMemo(() => sightChart({ seed, style, difficulty, title: DRILLS.sight.title(seed) }), [seed, style, difficulty]);
+  useEffect(() => {
+    if (left === null || left <= 0) return;
+    const timer = setTimeout(() => setLeft(left - 1), 1000);
+    return () => clearTimeout(timer);
+  }, [left]);
+  const another = (): void => {
+    setSeed((seed % LARGEST) + 1);
+    setLeft(null);
+    setPlayed(false);
+  };
+  const play = (): void => {
+    room.playAtSight(chart.text);
+    setLeft(0);
+    setPlayed(true);
+  };
+  return (
+    <section className="drill-page" aria-labelledby="sight-drill">
+      <h2 id="sight-drill">{DRILLS.names['at sight']}</h2>
+      <p>{DRILLS.why['at sight']}</p>
+      <div className="drill-row">
+        <label>
+          {DRILLS.sight.number}
+          <input
+            type="number"
+            min={1}
+            max={LARGEST}
+            value={seed}
+            onChange={(event) => setSeed(Math.max(1, Math.min(LARGEST, Math.round(event.target.valueAsNumber) || 1)))}
+          />
+        </label>
+        <label>
+          {DRILLS.sight.style}
+          <select value={style} onChange={(event) => setStyle(SIGHT_STYLES.find((name) => name === event.target.value) ?? style)}>
+            {SIGHT_STYLES.map((name) => (
+              <option key={name}>{name}</option>
+            ))}
+          </select>
+        </label>
+        <label>
+          {DRILLS.sight.difficulty}
+          <select
+            value={difficulty}
+            onChange={(event) => setDifficulty(DIFFICULTIES.find((each) => String(each) === event.target.value) ?? difficulty)}
+          >
+            {DIFFICULTIES.map((each) => (
+              <option key={each} value={each}>
+                {DRILLS.sight.difficulties[each]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="button" className="key" onClick={() => setLeft(LOOK_SECONDS)} disabled={left !== null}>
+          {DRILLS.sight.look}
+        </button>
+      </div>
+      {left !== null && (
+        <>
+          <p role="status">{left > 0 ? DRILLS.sight.looking(left) : DRILLS.sight.kept}</p>
+          <ol className="sight-bars">
+            {chart.bars.map(({ id, chords }) => (
+              <li key={id}>{chords.map(printedChord).join('  ')}</li>
+            ))}
+          </ol>
+        </>
+      )}
+      <div className="drill-row">
+        <button type="button" className="key" onClick={play} disabled={left === null}>
+          {DRILLS.sight.play}
+        </button>
+        {played && (
+          <a className="key" href="#/practise">
+            {DRILLS.sight.answer}
+          </a>
+        )}
+        <button type="button" className="key" onClick={another}>
+          {DRILLS.sight.another}
+        </button>
+        <button type="button" className="key" onClick={onLeave}>
+          {DRILLS.side.leave}
+        </button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import { createStore } from 'zustand/vanilla';
+import { BOARD_DRILLS, demandsOf } from '../../../src/state/drills/board-drill';
+import { createDrills } from '../../../src/state/drills/drills';
+import type { Listening } from '../../../src/state/listening/listening';
+import { type Band, type ListeningState, type PlayedPart, WHOLE_BAND } from '../../../src/state/listening/listening-state';
+import { deskBench } from '../desk-fixture';
+
+function bench() {
+  const { desk } = deskBench();
+  let band: Band = WHOLE_BAND;
+  let plays: PlayedPart = 'both hands';
+  const store = createStore(() => ({ ratings: [], report: null, plays: 'both hands' }) as unknown as ListeningState);
+  const listening = {
+    store,
+    setBand: (change: Partial<Band>) => {
+      band = { ...band, ...change };
+    },
+    set: (change: { plays?: PlayedPart }) => {
+      plays = change.plays ?? plays;
+      store.setState(change);
+    },
+  } as unknown as Listening;
+  const ended: [string, number, number][] = [];
+  const drills = createDrills({ desk, listening, onEnd: (...how) => ended.push(how) });
+  return { desk, drills, store, ended, band: () => band, plays: () => plays, settings: () => desk.desk.getState().settings };
+}
+
+const report = (id: number, clean: boolean) =>
+  ({
+    id,
+    wholePass: true,
+    interrupted: null,
+    assessment: { clean },
+    matched: { strokes: [] },
+    take: { music: { performance: { bars: [] } } },
+  }) as never;
+
+describe('Drills on the board', () => {
+  it.each(BOARD_DRILLS)('%s puts everything back when it ends', (name) => {
+    const { drills, settings, band, plays } = bench();
+    const before = settings();
+    drills.begin(name);
+    for (const clean of [true, true, false, true, true, true, false]) drills.rate(clean);
+    drills.end();
+    expect(settings()).toEqual(before);
+    expect(band()).toEqual(WHOLE_BAND);
+    expect(plays()).toBe('both hands');
+  });
+
+  // Up after three clean passes of four, down after two that were not: the ladder's own rule (tests/practice has its sources).
+  it('the ladder moves the tempo of the desk with the passes that are judged, and with ratings', () => {
+    const { drills, desk, settings, store, ended } = bench();
+    desk.run({ kind: 'set', settings: { tempo: 60 as never, goalTempo: 92 as never } });
+    drills.begin('tempo ladder');
+    expect(settings().tempo).toBe(60);
+    for (let pass = 1; pass <= 3; pass += 1) store.setState({ report: report(pass, true) });
+    expect(settings().tempo).toBe(62);
+    store.setState({ report: report(4, false) });
+    store.setState({ ratings: ['not yet'] });
+    expect(settings().tempo).toBe(60);
+    drills.end();
+    expect(ended).toEqual([['tempo ladder', 3, 5]]);
+  });
+
+  it('a pass that was interrupted, or only part of one, does not count', () => {
+    const { drills, store } = bench();
+    drills.begin('hands apart');
+    store.setState({ report: { ...(report(1, true) as object), wholePass: false } as never });
+    store.setState({ report: { ...(report(2, true) as object), interrupted: 'page was away' } as never });
+    expect(drills.store.getState().passes).toBe(0);
+  });
+
+  it('twelve keys go through all twelve, each a fourth up, and are done', () => {
+    const { drills, settings } = bench();
+    drills.begin('twelve keys');
+    const heard = [settings().transpose];
+    for (let key = 0; key < 12; key += 1) {
+      drills.rate(true);
+      heard.push(settings().transpose);
+    }
+    expect(new Set(heard.slice(0, 12)).size).toBe(12);
+    expect(heard.slice(0, 4)).toEqual([0, 5, 10, 3]);
+    expect(drills.store.getState().done).toBe(true);
+  });
+
+  it('the gap leaves the band out, and longer after each clean one', () => {
+    const { drills, band } = bench();
+    drills.begin('gap');
+    expect(band().gap).toEqual({ on: 4, off: 1 });
+    drills.rate(true);
+    expect(band().gap).toEqual({ on: 4, off: 2 });
+  });
+
+  it('clapping goes through son and rumba from both sides', () => {
+    const { drills, settings } = bench();
+    drills.begin('clap the clave');
+    const claves = new Set<string>();
+    for (let pass = 0; pass < 12; pass += 1) {
+      claves.add(`${settings().kind} ${settings().direction}`);
+      drills.rate(true);
+    }
+    expect([...claves].sort()).toEqual(['rumba 2-3', 'rumba 3-2', 'son 2-3', 'son 3-2']);
+    expect(drills.store.getState().done).toBe(true);
+  });
+
+  it('every demand names parts that a band has', () => {
+    for (const name of BOARD_DRILLS) {
+      const { drills } = bench();
+      drills.begin(name);
+      const { running } = drills.store.getState();
+      expect(running && ['both hands', 'left hand', 'right hand', 'clave'].includes(demandsOf(running).plays)).toBe(true);
+      drills.end();
+    }
+  });
+});
+
+describe('Which side?', () => {
+  it('asks, takes answers, and leaves the desk as it was', () => {
+    const { drills, desk, settings } = bench();
+    const before = settings();
+    const side = drills.side(5);
+    for (let question = 0; question < 6; question += 1) {
+      side.hear();
+      const asked = side.store.getState().drill.question;
+      expect(settings().direction).toBe(asked.direction);
+      expect(settings().countInBars).toBe(0);
+      const bar = desk.playing.getState().startBar;
+      expect(desk.desk.getState().music?.score.form.bars[bar]?.side).toBe(asked.starts);
+      side.say(asked.starts);
+    }
+    expect(side.leave()).toEqual({ right: 6, of: 6 });
+    expect(settings()).toEqual(before);
+  });
+});
