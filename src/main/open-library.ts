@@ -6,7 +6,9 @@ import type { FileSaver, Storage } from '../state/ports';
 import { ARCHIVE } from './archive';
 
 /** Joins the library to the desk and to this device. Fetched when the shelf is first shown. */
-export function openLibrary(desk: Desk, storage: Storage, saver: FileSaver, newId: () => string): Promise<Library> {
+export async function openLibrary(desk: Desk, storage: Storage, saver: FileSaver, newId: () => string): Promise<Library> {
+  // The shelf shows the whole demo book or, when that cannot be fetched, what is here of it.
+  await desk.fetchDemos().catch(() => undefined);
   return createLibrary({
     desk,
     storage,

@@ -65,6 +65,8 @@ export interface Desk {
   readonly restore: () => Promise<void>;
   /** Keeps one more record on this device under `key`, with the desk's own autosave, retries and warnings. */
   readonly keep: Keeping['keep'];
+  /** Brings the whole demo book into `demos`, which begins with the first of them. */
+  readonly fetchDemos: () => Promise<void>;
   /** What is fetched when it is first needed. */
   readonly rooms: Rooms;
   /** Writes what waits to be written. */
@@ -232,6 +234,7 @@ export function createDesk(ports: DeskPorts): Desk {
     keysOf,
     otherDirection,
     restore,
+    fetchDemos,
     rooms: ports.rooms,
     keep: keeping.keep,
     flush: keeping.flush,

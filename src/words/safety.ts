@@ -1,4 +1,5 @@
-const megabytes = (bytes: number): string => `${(bytes / 1_048_576).toFixed(1)} MB`;
+const room = (bytes: number): string =>
+  bytes < 1_073_741_824 ? `${(bytes / 1_048_576).toFixed(1)} MB` : `${(bytes / 1_073_741_824).toFixed(1)} GB`;
 const charts = (count: number): string => (count === 1 ? '1 chart' : `${count} charts`);
 const sets = (count: number): string => (count === 1 ? '1 set list' : `${count} set lists`);
 const entries = (count: number): string => (count === 1 ? '1 journal entry' : `${count} journal entries`);
@@ -26,7 +27,7 @@ export const SAFETY_WORDS = {
       : 'This browser may clear it away when room is short, or after a week without a visit.';
   },
   askToLast: 'Ask it to keep everything',
-  room: (usage: number, quota: number): string => `${megabytes(usage)} in use, room for ${megabytes(quota)}.`,
+  room: (usage: number, quota: number): string => `${room(usage)} in use, room for ${room(quota)}.`,
   lastBackup: (day: string): string => `Last backup from this device: ${day}.`,
   noBackup: 'No backup was saved from this device yet.',
   saveBackup: 'Save a backup',

@@ -17,6 +17,7 @@ async function openChart(page: Page) {
 test('A chart is typed with suggestions, mended with one press, and every change can be taken back, chart by chart', async ({ page }) => {
   const seen = witness(page);
   await openChart(page);
+  await expect(page.getByRole('region', { name: 'Demo book' }).getByRole('listitem')).toHaveCount(6);
   await editor(page).fill(LOW);
   await editor(page).press('Control+End');
   await editor(page).pressSequentially('| Em');
