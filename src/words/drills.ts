@@ -17,6 +17,7 @@ export const DRILLS = {
     'solo scaffold': 'Solo on guide tones',
     'which side': 'Which side?',
     'at sight': 'Reading at sight',
+    'lost and found': 'Lost and found',
   },
   /** One line on what it is for; it claims no more than teachers and the studies named in the sources say. */
   why: {
@@ -26,10 +27,11 @@ export const DRILLS = {
     'tempo ladder': 'Up a step after three clean passes of four, down after two that were not, sometimes a burst at the goal.',
     gap: 'The band plays four bars and is silent: do you still agree with it when it comes back?',
     'twelve keys': 'The same figure through all keys; a key that was not clean comes round again.',
-    'fast changes': 'Two chords a bar, one cycle looped: hand shapes first, then the rhythm.',
+    'fast changes': 'The cycle of your chart with the most changes, looped: hand shapes first, then the rhythm.',
     'solo scaffold': 'Guide tones and clave only; the line is yours.',
     'which side': 'By ear: is the bar you hear the 2-side or the 3-side? What you miss comes back sooner.',
     'at sight': 'A chart you have never seen, half a minute to look, then play. The number makes the same chart for a whole class.',
+    'lost and found': 'The band goes round once more or drops a bar, without a word. How many bars until you are back with the clave?',
   },
   barName: 'Drill',
   end: 'End the drill',
@@ -76,6 +78,18 @@ export const DRILLS = {
     another: 'Another chart',
     title: (seed: number): string => `Fresh chart ${seed}`,
     kept: 'The chart goes onto your shelf when you play it.',
+  },
+  lost: {
+    number: 'Number',
+    play: 'Play, and keep your place',
+    reveal: 'What did the band do?',
+    again: (bar: number, bars: number): string => `From bar ${bar} it played ${bars} bars once more.`,
+    dropped: (bar: number, bars: number): string =>
+      `At bar ${bar} it left out ${bars === 1 ? 'one bar: everything turned over' : `${bars} bars`}.`,
+    nothing: 'It played the form as it stands.',
+    counts: 'Bars are counted as you heard them. How many went by before you were back? Two or three is a good night.',
+    another: 'Another one',
+    tooShort: 'This chart is too short for it: open one of sixteen bars or more.',
   },
   caution: 'Stop when it hurts, shake out and rest; if it keeps hurting, see a teacher or a clinician.',
 } as const;

@@ -3,7 +3,7 @@ import { afterBurst, afterPass, startLadder, type TempoLadder } from '../../prac
 import { afterKey, type KeyOrder, startKeys, type TwelveKeys } from '../../practice/twelve-keys';
 import { halfNotesPerMinute } from '../../vocabulary';
 import type { Band, PlayedPart } from '../listening/listening-state';
-import type { Settings } from '../settings';
+import type { Loop, Settings } from '../settings';
 
 /*
  * Drills that are played on the practice board: each is a state, what it sets on the desk before the next pass, what the band leaves
@@ -32,7 +32,7 @@ export type BoardDrill =
   | { readonly name: 'tempo ladder'; readonly ladder: TempoLadder }
   | { readonly name: 'gap'; readonly gap: GapDrill }
   | { readonly name: 'twelve keys'; readonly keys: TwelveKeys; readonly homePc: number }
-  | { readonly name: 'fast changes'; readonly passes: number; readonly clean: number }
+  | { readonly name: 'fast changes'; readonly passes: number; readonly clean: number; readonly loop: Loop | null }
   | { readonly name: 'solo scaffold'; readonly passes: number };
 
 /** What a drill wants of the desk and of the band. */
@@ -49,6 +49,8 @@ export interface DrillStart {
   readonly tonicPc: number;
   readonly seed: number;
   readonly order?: KeyOrder;
+  /** The cycle with the most changes, or null when the form has no whole one. */
+  readonly busiest?: Loop | null;
 }
 
 /** Clean passes that a step of a drill without a machine of its own takes: as on the tempo ladder. */
@@ -61,7 +63,7 @@ const CLAVES = [
 ] as const;
 
 /** A drill at its beginning. */
-export function beginDrill(name: BoardDrillName, { settings, tonicPc, seed, order = 'fourths' }: DrillStart): BoardDrill {
+export function beginDrill(name: BoardDrillName, { settings, tonicPc, seed, order = 'fourths', busiest = null }: DrillStart): BoardDrill {
   switch (name) {
     case 'clap the clave':
       return { name, round: 0, clean: 0 };
@@ -75,6 +77,8 @@ export function beginDrill(name: BoardDrillName, { settings, tonicPc, seed, orde
       return { name, keys: startKeys({ order, fromPc: tonicPc + settings.transpose, seed }), homePc: tonicPc };
     case 'solo scaffold':
       return { name, passes: 0 };
+    case 'fast changes':
+      return { name, passes: 0, clean: 0, loop: busiest };
     default:
       return { name, passes: 0, clean: 0 };
   }
@@ -109,7 +113,7 @@ export function demandsOf(drill: BoardDrill): DrillDemands {
         ? { settings: {}, band: MINE, plays: 'both hands' }
         : { settings: { transpose: (drill.keys.now - drill.homePc + 12) % 12 }, band: MINE, plays: 'both hands' };
     case 'fast changes':
-      return { settings: {}, band: MINE, plays: 'both hands' };
+      return { settings: drill.loop ? { loop: drill.loop } : {}, band: MINE, plays: 'both hands' };
     case 'solo scaffold':
       return { settings: { solo: 'scaffold' }, band: WITH_ME, plays: 'right hand' };
   }

@@ -1,12 +1,15 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { mod12, pcOf } from '../../music/pitch/spell';
 import { driftsOf } from '../../practice/gap-drill';
+import type { Surprise } from '../../practice/lost-and-found';
 import type { KeyOrder } from '../../practice/twelve-keys';
 import type { Desk } from '../desk';
 import type { Listening } from '../listening/listening';
 import { type PassReport, WHOLE_BAND } from '../listening/listening-state';
 import type { Settings } from '../settings';
 import { afterDrillPass, type BoardDrill, type BoardDrillName, beginDrill, demandsOf, isDone } from './board-drill';
+import { busiestCycle } from './busiest-cycle';
+import { playSurprises } from './lost-drill';
 import { createSideDrill, type SideDrill } from './side-drill';
 
 /** What runs on the board, and how the passes went so far. */
@@ -40,11 +43,24 @@ export interface DrillsRoom {
   side(seed: number): SideDrill;
   /** Lays a fresh chart on the desk as a chart of the player's own and plays it, without the band's piano. */
   playAtSight(text: string): void;
+  /** Plays the chart with surprises, and gives them back; null when the chart is too short for any. */
+  surprise(seed: number): readonly Surprise[] | null;
+  /** Stops that, and brings the whole band back. */
+  endSurprise(): void;
 }
 
 const NOTHING: DrillsState = { running: null, passes: 0, clean: 0, last: null, done: false };
 /** What drills change on the desk, and so put back. */
-const BORROWED = ['tempo', 'direction', 'kind', 'transpose', 'solo', 'pulse', 'balance'] as const satisfies readonly (keyof Settings)[];
+const BORROWED = [
+  'tempo',
+  'direction',
+  'kind',
+  'transpose',
+  'solo',
+  'pulse',
+  'loop',
+  'balance',
+] as const satisfies readonly (keyof Settings)[];
 
 /** Joins the drills to the desk and to what listens. */
 export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoom {
@@ -105,7 +121,8 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
       const { settings, music } = desk.desk.getState();
       before = Object.fromEntries(BORROWED.map((key) => [key, settings[key]])) as typeof before;
       const home = music ? mod12(pcOf(music.score.key.tonic) - settings.transpose) : 0;
-      const drill = beginDrill(name, { settings, tonicPc: home, seed, order });
+      const busiest = music && busiestCycle(music.score.form);
+      const drill = beginDrill(name, { settings, tonicPc: home, seed, order, busiest });
       store.setState({ ...NOTHING, running: drill });
       ask(drill);
     },
@@ -114,6 +131,14 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
     side(seed) {
       end();
       return createSideDrill(desk, seed);
+    },
+    surprise(seed) {
+      end();
+      return playSurprises(desk, listening, seed);
+    },
+    endSurprise() {
+      desk.run({ kind: 'stop' });
+      listening.setBand(WHOLE_BAND);
     },
     playAtSight(text) {
       end();

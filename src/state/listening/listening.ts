@@ -60,6 +60,8 @@ export interface Listening {
   tap(at: InputMillis): void;
   /** Plays sixteen clicks to tap along with. */
   calibrate(): void;
+  /** Plays music that is not the chart as it lies on the desk, under the desk's mix; call it inside a gesture. */
+  playMusic(performance: Performance): void;
   /** Loops the bars that a finding names. */
   loop(bars: LoopBars): void;
   replay(withWhat: ReplayWith, shiftBars: 0 | 1): void;
@@ -320,6 +322,14 @@ export function createListening(ports: ListeningPorts): Listening {
       if (!clicks) desk.run({ kind: 'mute', part: 'clave', muted: false });
     },
     tap: (at) => hear({ kind: 'onset', strength: COARSE_NOTE / 127, at, coarse: false }),
+    playMusic(performance) {
+      void desk.warm().then(() => {
+        const player = ports.player();
+        const { settings, preferences } = desk.desk.getState();
+        player?.setMix(mixOf(settings, preferences));
+        player?.play({ performance, fromTick: performance.fromTick, tempo: settings.tempo, countInBars: 2 });
+      });
+    },
     calibrate() {
       if (state().device.kind !== 'listening') return;
       desk.run({ kind: 'stop' });

@@ -133,3 +133,14 @@ describe('Which side?', () => {
     expect(settings()).toEqual(before);
   });
 });
+
+describe('Fast changes', () => {
+  it('loop the two bars with the most chords', () => {
+    const { drills, desk, settings } = bench();
+    desk.run({ kind: 'type', text: '| Dm7 | G7 | Cmaj7 A7 | Dm7 G7 | Cmaj7 | % | Cmaj7 | % |' });
+    drills.begin('fast changes');
+    expect(settings().loop).toEqual({ fromBar: 2, toBar: 4 });
+    drills.end();
+    expect(settings().loop).toBeNull();
+  });
+});
