@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { WaitingRestore } from '../../state/safety/parts';
 import type { Safety } from '../../state/safety/safety';
@@ -44,9 +44,15 @@ function Plan({ waiting, safety }: { readonly waiting: WaitingRestore; readonly 
   const [onDifference, setOnDifference] = useState<(typeof CHOICES)[number]>('keep both');
   const [withSettings, setWithSettings] = useState(false);
   const { plan, file, leftOut } = waiting;
+  const place = useRef<HTMLDivElement>(null);
+  // The file was given elsewhere on the page; what it would bring is looked at here.
+  useEffect(() => {
+    place.current?.focus();
+    place.current?.scrollIntoView?.({ block: 'center' });
+  }, []);
   const day = (moment: number | string): string => new Date(moment).toLocaleDateString();
   return (
-    <div className="notice restore-plan">
+    <div ref={place} tabIndex={-1} className="notice restore-plan">
       <p>{SAFETY_WORDS.waiting(waiting.name, day(file.made))}</p>
       <ul className="plan-lines">
         {planLines(waiting).map((line) => (
