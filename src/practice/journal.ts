@@ -84,7 +84,7 @@ export function readRecord(text: string): Result<JournalRecord, JournalFault> {
   if (data === null) return failed({ code: 'not a record', expected: 'a journal record' });
   if (typeof data.version === 'number' && data.version > JOURNAL_VERSION)
     return failed({ code: 'newer version', expected: `version ${JOURNAL_VERSION} or older, got ${data.version}` });
-  const shape = typeof data.kind === 'string' ? SHAPES[data.kind as JournalRecord['kind']] : undefined;
+  const shape = typeof data.kind === 'string' && Object.hasOwn(SHAPES, data.kind) ? SHAPES[data.kind as JournalRecord['kind']] : undefined;
   if (!shape) return failed({ code: 'not a record', expected: `a kind of record: ${Object.keys(SHAPES).join(', ')}` });
   const fields = { ...ABOUT, ...shape };
   const wrong = Object.entries(fields).find(([name, fits]) => !fits(data[name]));
@@ -121,7 +121,10 @@ const oneOf =
   (value) =>
     allowed.includes(value);
 
-const ABOUT: { readonly [Name in keyof About]: Check } = { at: number, chart: text, title: text };
+/** A moment that a date can hold (ECMA-262, section "Time Values and Time Range"). */
+const moment: Check = (value) => number(value) && Math.abs(value as number) <= 8.64e15;
+
+const ABOUT: { readonly [Name in keyof About]: Check } = { at: moment, chart: text, title: text };
 const SHAPES: { readonly [Kind in JournalRecord['kind']]: Shape<Extract<JournalRecord, { kind: Kind }>> } = {
   pass: {
     fromBar: number,

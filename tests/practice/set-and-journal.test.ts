@@ -121,6 +121,9 @@ describe('the journal', () => {
       const { [field as keyof JournalRecord]: _, ...rest } = PASS;
       expect(readRecord(JSON.stringify(rest)).ok).toBe(false);
     }
+    // A moment that no date can hold would break the file for a teacher; a kind that every object has is no kind.
+    expect(readRecord(JSON.stringify({ ...PASS, at: 8.64e15 + 1 })).ok).toBe(false);
+    for (const kind of ['constructor', 'toString', '__proto__']) expect(readRecord(JSON.stringify({ ...PASS, kind })).ok).toBe(false);
   });
 
   test('sums up shares and tempi', () => {
