@@ -44,6 +44,7 @@ async function start(page: Document): Promise<void> {
       library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
       safety: once(async () => (await import('./main/open-safety')).openSafety(desk, saver, randomId)),
       link: once(async () => (await import('./main/open-link')).openLink(desk)),
+      journal: once(async () => (await import('./main/open-journal')).openJournal(desk, storage, saver, randomId)),
       offline: once(async () => (await import('./main/open-offline')).openOffline(desk, storage)),
     },
     midi: async (score, tempo) => (await import('./exchange/midi/write-midi')).writeMidi(score, { tempo }),

@@ -7,7 +7,7 @@ import type { Player, Storage } from '../state/ports';
 
 /** Joins what listens to the player, the inputs and the desk. Fetched when someone is first to be listened to. */
 export function openListening(desk: Desk, player: () => Player | null, storage: Storage, page: Document) {
-  return createListening({
+  const listening = createListening({
     desk,
     player,
     ...createInputs(window, CLAP_WORKLET),
@@ -20,4 +20,13 @@ export function openListening(desk: Desk, player: () => Player | null, storage: 
     },
     hidden: () => page.hidden,
   });
+  listening.store.subscribe((now, before) => {
+    if (now.report === before.report && now.ratings === before.ratings) return;
+    // The music goes on when the journal cannot be fetched; the next pass asks again.
+    void desk.rooms.journal().then(
+      (journal) => journal.hear(now, before),
+      () => undefined,
+    );
+  });
+  return listening;
 }

@@ -1,3 +1,4 @@
+import type { Journal } from './journal/journal';
 import type { Library } from './library/library';
 import type { LinkRoom } from './link/link-room';
 import type { OfflineRoom } from './offline/offline-room';
@@ -10,5 +11,6 @@ export interface Rooms {
   readonly takeAlong: () => Promise<TakeAlong>;
   readonly safety: () => Promise<Safety>;
   readonly link: () => Promise<LinkRoom>;
+  readonly journal: () => Promise<Journal>;
   readonly offline: () => Promise<OfflineRoom>;
 }

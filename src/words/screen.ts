@@ -16,7 +16,7 @@ const tempoUnit = (unit: 'half' | 'quarter'): string => (unit === 'half' ? 'half
 export const SCREEN = {
   name: 'Contratiempo',
   skip: 'Skip to the music',
-  places: { practise: 'Practise', chart: 'Chart', sheet: 'Sheet', drills: 'Drills' },
+  places: { practise: 'Practise', chart: 'Chart', sheet: 'Sheet', drills: 'Drills', journal: 'Journal' },
   placesName: 'Places',
   theme: { device: 'As the device', paper: 'Paper', night: 'Night' },
   view: { grid: 'Grid', staff: 'Staff' },

@@ -11,6 +11,7 @@ import { FORM_WORDS } from './form-map';
 import { GRID_WORDS } from './grid';
 import { HABITS_SCREEN } from './habits-screen';
 import { SHAPE_WORDS } from './hand-shape';
+import { JOURNAL_WORDS } from './journal';
 import type { Translation } from './language';
 import { LANGUAGE_SCREEN } from './language-screen';
 import { LIBRARY_WORDS } from './library';
@@ -28,6 +29,7 @@ import { EJERCICIOS } from './spanish/drills';
 import { HALLAZGOS } from './spanish/findings';
 import { FORMA } from './spanish/form-map';
 import { CUADRICULA } from './spanish/grid';
+import { DIARIO } from './spanish/journal';
 import { DIRECCIONES, FALTAS } from './spanish/judgements';
 import { ESTANTE } from './spanish/library';
 import { ACOMPANAR } from './spanish/listening';
@@ -54,6 +56,7 @@ export const SPANISH: readonly Translation[] = [
   [GRID_WORDS, CUADRICULA],
   [HABITS_SCREEN, COSTUMBRES],
   [SHAPE_WORDS, MANO],
+  [JOURNAL_WORDS, DIARIO],
   [LANGUAGE_SCREEN, IDIOMA],
   [LIBRARY_WORDS, ESTANTE],
   [NOTICES, NOTICIAS],

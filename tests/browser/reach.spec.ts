@@ -28,7 +28,7 @@ async function violations(page: Page): Promise<string[]> {
   );
 }
 
-const PLACES = ['Practise', 'Chart', 'Sheet'] as const;
+const PLACES = ['Practise', 'Chart', 'Sheet', 'Journal'] as const;
 
 /** Widths of a laptop or tablet on the stand, a tablet held upright, and a phone. */
 const SIZES = [

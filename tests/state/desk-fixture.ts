@@ -6,6 +6,7 @@ import { arrange, type Score } from '../../src/music/score';
 import { perform } from '../../src/performance/perform';
 import type { Performance } from '../../src/performance/performance';
 import { createDesk, type Desk, type DeskPorts } from '../../src/state/desk';
+import { createJournal, type Journal } from '../../src/state/journal/journal';
 import { createLibrary, type Library } from '../../src/state/library/library';
 import { createLinkRoom } from '../../src/state/link/link-room';
 import type {
@@ -118,6 +119,7 @@ export class DeviceStorage {
   journalStore(): JournalStore {
     return {
       add: async (entries) => {
+        if (this.refuses?.('journal')) return { kind: 'refused', reason: this.reason };
         for (const entry of entries) if (!this.entries.has(entry.id)) this.entries.set(entry.id, entry);
         return { kind: 'kept' };
       },
@@ -193,7 +195,9 @@ export interface DeskBench {
 }
 
 /** A desk over the real stages, a silent player and the storage of a device. */
-export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskPorts>; ids?: string } = {}): DeskBench {
+export function deskBench(
+  parts: { device?: DeviceStorage; ports?: Partial<DeskPorts>; ids?: string; clock?: () => number } = {},
+): DeskBench {
   const device = parts.device ?? new DeviceStorage();
   const player = new SilentPlayer();
   const timer = new HandTimer();
@@ -212,6 +216,7 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
     return `${parts.ids ?? 'own'}-${ids}`;
   };
   let library: Promise<Library> | null = null;
+  let journal: Promise<Journal> | null = null;
   let safety: Promise<Safety> | null = null;
   const room = (): Promise<Library> => {
     library ??= createLibrary({
@@ -244,6 +249,20 @@ export function deskBench(parts: { device?: DeviceStorage; ports?: Partial<DeskP
     rooms: {
       takeAlong: () => Promise.reject(new Error('this bench has no take-along')),
       link: async () => createLinkRoom(desk, async (text) => (await room()).add(text)),
+      journal: () => {
+        journal ??= createJournal({
+          desk,
+          journal: device.journalStore(),
+          storage,
+          saver,
+          stages: { readChart, arrange },
+          now: parts.clock ?? now,
+          newId,
+          zone: () => 0,
+          every: () => () => undefined,
+        });
+        return journal;
+      },
       offline: () => Promise.reject(new Error('this bench has no service worker')),
       library: room,
       safety: () => {

@@ -17,6 +17,7 @@ const Afterwards = lazy(() => import('./Afterwards').then((module) => ({ default
 const BalancePanel = lazy(() => import('../balance/BalancePanel').then((module) => ({ default: module.BalancePanel })));
 const ChartPage = lazy(() => import('../chart/ChartPage').then((module) => ({ default: module.ChartPage })));
 const DrillsPlace = lazy(() => import('../drills/DrillsPlace').then((module) => ({ default: module.DrillsPlace })));
+const JournalPlace = lazy(() => import('../journal/JournalPlace').then((module) => ({ default: module.JournalPlace })));
 const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
 const Notices = lazy(() => import('./Notices').then((module) => ({ default: module.Notices })));
 const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
@@ -83,6 +84,7 @@ function Page({ desk }: { readonly desk: Desk }) {
             {place === 'chart' && <ChartPage />}
             {place === 'sheet' && <SheetPlace />}
             {place === 'drills' && <DrillsPlace />}
+            {place === 'journal' && <JournalPlace />}
           </Suspense>
         </Shield>
       </main>

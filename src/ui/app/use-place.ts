@@ -1,7 +1,7 @@
 import { startTransition, useEffect, useState } from 'react';
 
 /** The places of the page, by their part of the address after `#/`. */
-export const PLACES = ['practise', 'chart', 'sheet', 'drills'] as const;
+export const PLACES = ['practise', 'chart', 'sheet', 'drills', 'journal'] as const;
 export type Place = (typeof PLACES)[number];
 
 /** The place an address names; Practise for anything unknown. */

@@ -7,7 +7,7 @@ const unit = (of: 'half' | 'quarter'): string => (of === 'half' ? 'blancas' : 'n
 /** The first screen in Spanish. */
 export const PANTALLA: Partial<Said<typeof SCREEN>> = {
   skip: 'Ir a la música',
-  places: { practise: 'Práctica', chart: 'Cifrado', sheet: 'Hoja', drills: 'Ejercicios' },
+  places: { practise: 'Práctica', chart: 'Cifrado', sheet: 'Hoja', drills: 'Ejercicios', journal: 'Diario' },
   placesName: 'Lugares',
   theme: { device: 'Como el aparato', paper: 'Papel', night: 'Noche' },
   view: { grid: 'Cuadrícula', staff: 'Pentagrama' },

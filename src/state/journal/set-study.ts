@@ -1,0 +1,92 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Score } from '../../music/score';
+import { planSet } from '../../practice/set-planner';
+import type { SetList } from '../library/set-list';
+import { optionsOf } from '../pipeline';
+import { decode } from '../records';
+import { settingsForChart } from '../reduce';
+import { fieldsOf } from '../saved-fields';
+import { DEFAULT_SETTINGS } from '../settings';
+import { settingsFrom } from '../settings-record';
+import type { JournalPorts, JournalState, MoveToDrill } from './journal-state';
+
+/** Five charts, two evenings: what a set list asks of the hand. */
+export interface SetStudies {
+  readonly meetKnown: () => Promise<void>;
+  /** Arranges every chart of a set as it would be played, and counts its hand moves. */
+  readonly studySet: (set: SetList) => Promise<void>;
+  readonly tick: (move: string, known: boolean) => void;
+  /** Opens the chart where a move first occurs, with the cycle that holds it looped. */
+  readonly drillMove: (move: MoveToDrill) => void;
+}
+
+const KEY = 'known-moves';
+const VERSION = 1;
+
+/** The acts on hand moves; what is ticked off is kept in one record. */
+export function createSetStudies(
+  { desk, storage, stages }: JournalPorts,
+  store: StoreApi<JournalState>,
+  open: (chart: string, bars: { readonly fromBar: number; readonly toBar: number }) => void,
+): SetStudies {
+  let charts: readonly { readonly id: string; readonly score: Score }[] = [];
+  let wanted = 0;
+
+  const scoreOf = async (id: string, text: string): Promise<Score | null> => {
+    const reading = stages.readChart(text);
+    if (!reading.ok) return null;
+    const found = await storage.read(`settings/${id}`);
+    const saved = found.kind === 'found' ? decode('settings', found.text) : null;
+    const fresh = settingsForChart(reading.value, DEFAULT_SETTINGS);
+    const settings = saved?.kind === 'good' ? settingsFrom(saved.body, fresh) : fresh;
+    try {
+      return stages.arrange(reading.value, optionsOf(settings, true, null));
+    } catch {
+      return null;
+    }
+  };
+
+  return {
+    meetKnown: async () => {
+      const found = await storage.read(KEY);
+      if (found.kind === 'found') store.setState({ known: knownFrom(found.text) });
+    },
+    studySet: async (set) => {
+      wanted += 1;
+      const mine = wanted;
+      store.setState({ study: null });
+      await desk.flush();
+      const library = await desk.rooms.library();
+      const found: { id: string; score: Score }[] = [];
+      const unread: string[] = [];
+      for (const id of new Set(set.charts)) {
+        const text = library.textOf(id);
+        const score = text === '' ? null : await scoreOf(id, text);
+        if (score) found.push({ id, score });
+        else unread.push(/^[ \t]*title[ \t]*:[ \t]*(.*)$/im.exec(text)?.[1]?.trim() ?? id);
+        if (mine !== wanted) return;
+      }
+      charts = found;
+      store.setState({ study: { set: set.id, plan: planSet(charts, store.getState().known), unread } });
+    },
+    tick: (move, isKnown) => {
+      const known = new Set(store.getState().known);
+      if (isKnown) known.add(move);
+      else known.delete(move);
+      const { study } = store.getState();
+      store.setState({ known, study: study && { ...study, plan: planSet(charts, known) } });
+      desk.keep(KEY, () => JSON.stringify({ version: VERSION, moves: [...store.getState().known] }));
+    },
+    drillMove: ({ first }) => open(first.chart, { fromBar: Math.max(0, first.bar - 1), toBar: first.bar + 1 }),
+  };
+}
+
+/** The ticked moves out of a kept record; none out of one that cannot be read. */
+function knownFrom(text: string): ReadonlySet<string> {
+  try {
+    const { moves } = fieldsOf(JSON.parse(text));
+    return new Set(Array.isArray(moves) ? moves.filter((move): move is string => typeof move === 'string') : []);
+  } catch {
+    return new Set();
+  }
+}
