@@ -11,6 +11,7 @@ import { PencilPage } from './PencilPage';
 import { SheetOptions } from './SheetOptions';
 import { SheetTools } from './SheetTools';
 import './sheet.css';
+import { usePageSize } from './use-page-size';
 import { usePrint } from './use-print';
 
 /** What the sheet is given; it keeps nothing of its own. Tempi are half notes a minute. */
@@ -39,11 +40,11 @@ export function SheetPage(props: SheetPageProps) {
   const width = useWidth(frame);
   const engraver = useEngraver();
   const { all, print } = usePrint();
-  const { width: paperWidth, height } = PAPERS[paper];
+  usePageSize(paper);
+  const paperWidth = PAPERS[paper].width;
   const zoom = width === null ? 1 : Math.min(1, width / (paperWidth * PX_PER_MM));
   return (
     <section className="sheet" aria-label={SHEET_WORDS.name}>
-      <style>{`@page { size: ${paperWidth}mm ${height}mm; margin: 0; }`}</style>
       <div className="sheet-side">
         <SheetTools
           paper={paper}

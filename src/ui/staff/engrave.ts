@@ -34,7 +34,7 @@ export function engraveSystem(host: HTMLDivElement, drawing: SystemDrawing): Dra
   const context = new Renderer(host, Renderer.Backends.SVG).getContext() as SVGContext;
   context.resize(geometry.width, geometry.height);
   context.svg.setAttribute('viewBox', `0 0 ${geometry.width} ${geometry.height}`);
-  context.svg.setAttribute('style', 'display:block;width:100%;height:auto');
+  Object.assign(context.svg.style, { display: 'block', width: '100%', height: 'auto' });
   context.svg.setAttribute('aria-hidden', 'true');
   context.setFillStyle('currentColor');
   context.setStrokeStyle('currentColor');
