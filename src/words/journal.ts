@@ -71,6 +71,7 @@ export const JOURNAL_WORDS = {
   chooseSet: 'Set list',
   choose: 'Choose a set list',
   setOption: (name: string, at: number | null): string => (at === null ? name : `${name}, ${date(at)}`),
+  countMoves: (name: string): string => `Count the moves of ${name}`,
   counting: 'Counting hand moves…',
   emptySet: 'This set list holds no chart that can be arranged.',
   unreadCharts: (titles: readonly string[]): string => `Not counted, because of faults or because they are gone: ${titles.join(', ')}.`,
@@ -144,7 +145,7 @@ export const JOURNAL_WORDS = {
   reachedHint: 'The fastest clean pass on each chart.',
   notYet: 'no clean pass yet',
 
-  timing: 'Timing, step by step',
+  timing: 'Timing',
   timingOf: (passes: number): string => `The last ${count(passes, 'judged pass', 'judged passes')} together.`,
   timingNone: 'Play along with a keyboard to see where your strokes fall.',
 

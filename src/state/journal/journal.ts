@@ -82,6 +82,8 @@ export async function createJournal(ports: JournalPorts): Promise<Journal> {
     const loop = (): void => {
       const whole = fromBar === 0 && toBar >= (desk.desk.getState().music?.whole.form.bars.length ?? 0);
       desk.run(whole ? { kind: 'loop off' } : { kind: 'loop bars', loop: { fromBar, toBar } });
+      const { music } = desk.desk.getState();
+      if (desk.heard() === null) desk.run({ kind: 'start at bar', bar: music?.loop?.fromBar ?? 0 });
     };
     if (desk.desk.getState().chartId === chart) {
       loop();

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { Journal } from '../../state/journal/journal';
 import type { SetStudy } from '../../state/journal/journal-state';
 import type { SetList } from '../../state/library/set-list';
@@ -16,6 +16,12 @@ export function Evening(props: { readonly journal: Journal; readonly sets: reado
     setAsked(set?.id ?? null);
     if (set) void journal.studySet(set);
   };
+  // The set may have been changed since it was counted.
+  const stale = useRef(sets.find((set) => set.id === study?.set));
+  useEffect(() => {
+    if (stale.current) void journal.studySet(stale.current);
+    stale.current = undefined;
+  }, [journal]);
   return (
     <section aria-labelledby="evening">
       <h2 id="evening">{JOURNAL_WORDS.evening}</h2>
@@ -41,7 +47,7 @@ export function Evening(props: { readonly journal: Journal; readonly sets: reado
           </select>
           {asked === null && gig && (
             <button type="button" className="key" onClick={() => choose(gig)}>
-              {gig.name}
+              {JOURNAL_WORDS.countMoves(gig.name)}
             </button>
           )}
         </div>

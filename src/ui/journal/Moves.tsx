@@ -4,11 +4,14 @@ import { JOURNAL_WORDS } from '../../words/journal';
 import { printedChord } from '../../words/spoken';
 import { toPractise, useJournalState } from './use-journal';
 
+/** Moves that are shown before the others are asked for: an evening's worth. */
+const AT_ONCE = 6;
+
 /** The moves of a set in the order of what they open; each is looped with one touch, and ticked off. */
 export function Moves({ journal, plan }: { readonly journal: Journal; readonly plan: SetPlan }) {
   const known = useJournalState(journal, (state) => state.known);
-  const first = plan.next.slice(0, plan.most);
-  const rest = plan.next.slice(plan.most);
+  const first = plan.next.slice(0, Math.min(plan.most, AT_ONCE));
+  const rest = plan.next.slice(first.length);
   const have = plan.moves.filter(({ key }) => known.has(key));
   const line = ({ move, unlocks, covered }: NextMove) => (
     <Move key={move.key} journal={journal} move={move} known={false} opens={JOURNAL_WORDS.unlocks(unlocks, covered)} />

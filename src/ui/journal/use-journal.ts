@@ -26,4 +26,5 @@ export const momentOfSet = ({ date }: SetList): number | null => (date === null 
 /** Goes to the Practise place, where what was opened waits to be played. */
 export const toPractise = (): void => {
   window.location.hash = '#/practise';
+  window.scrollTo(0, 0);
 };

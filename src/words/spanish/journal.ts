@@ -48,6 +48,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   chooseSet: 'Repertorio',
   choose: 'Elige un repertorio',
   setOption: (name, at) => (at === null ? name : `${name}, ${date(at)}`),
+  countMoves: (name) => `Contar los movimientos de ${name}`,
   counting: 'Contando movimientos…',
   emptySet: 'Este repertorio no tiene ningún cifrado que se pueda arreglar.',
   unreadCharts: (titles) => `Sin contar, por faltas o porque ya no están: ${titles.join(', ')}.`,
@@ -140,7 +141,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   reachedHint: 'La pasada limpia más rápida de cada cifrado.',
   notYet: 'todavía ninguna pasada limpia',
 
-  timing: 'El tiempo, paso a paso',
+  timing: 'A tiempo',
   timingOf: (passes) => (passes === 1 ? 'La última pasada oída.' : `Las últimas ${passes} pasadas oídas, juntas.`),
   timingNone: 'Toca con un teclado para ver dónde caen tus golpes.',
 
