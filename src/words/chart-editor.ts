@@ -22,6 +22,7 @@ export const CHART_EDITOR = {
   atCaretName: 'At the caret',
   couldBe: 'Could be',
   write: (text: string): string => `Write ${text}`,
-  nothingAtCaret: 'Begin a chord, and what it could be stands here.',
+  nothingAtCaret:
+    'Begin a chord, and what it could be stands here. Hits: C7 {1 2& 4}. A bar of silence: stop. “Montuno 2-3” on your part: clave: 2-3.',
   keyboardHint: 'Tab leads from the text to these; Control Z takes a change back.',
 } as const;
