@@ -19,23 +19,33 @@ export const STAFF_WORDS = {
   system: (from: number, to: number, chords: readonly string[]): string => `${upperFirst(barsWords(from, to))}: ${chords.join(', ')}`,
 } as const;
 
+/** Pieces that the staff, the sheets and the files share. */
+export const SHEET_PHRASES = {
+  bars: (from: number, to: number): string => (to - from === 1 ? GRID_WORDS.barName(from + 1) : `bars ${from + 1}–${to}`),
+  direction: (clave: Clave): string => `${clave.direction} ${clave.kind}`,
+  key: (key: Key): string => `${printedNote(key.tonic)} ${key.mode}`,
+  tempo: (halfNotes: number): string => `half note = ${halfNotes}, quarter note = ${Math.round(halfNotes * 2)}`,
+  asBefore: (section: string, range: readonly [number, number], same: readonly [number, number]): string =>
+    `${section}, ${barsWords(...range)}: as ${barsWords(...same)}`,
+} as const;
+
 /** Bars [from, to), counted from 0, as people name them: `bar 3`, `bars 9–16`. */
-export const barsWords = (from: number, to: number): string => (to - from === 1 ? GRID_WORDS.barName(from + 1) : `bars ${from + 1}–${to}`);
+export const barsWords = (from: number, to: number): string => SHEET_PHRASES.bars(from, to);
 
 const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A clave as it is printed in large type: `2-3 son`. */
-export const directionWords = (clave: Clave): string => `${clave.direction} ${clave.kind}`;
+export const directionWords = (clave: Clave): string => SHEET_PHRASES.direction(clave);
 
 /** A key in words: `D major`, `B♭ minor`. */
-export const keyInWords = (key: Key): string => `${printedNote(key.tonic)} ${key.mode}`;
+export const keyInWords = (key: Key): string => SHEET_PHRASES.key(key);
 
 /** A tempo in both units: `half note = 92, quarter note = 184`. */
-export const tempoWords = (halfNotes: number): string => `half note = ${halfNotes}, quarter note = ${Math.round(halfNotes * 2)}`;
+export const tempoWords = (halfNotes: number): string => SHEET_PHRASES.tempo(halfNotes);
 
 /** A reference to a section that stands on the sheet already: `A, bars 9–16: as bars 1–8`. */
 export const asBeforeWords = (section: string, range: readonly [number, number], same: readonly [number, number]): string =>
-  `${section}, ${barsWords(...range)}: as ${barsWords(...same)}`;
+  SHEET_PHRASES.asBefore(section, range, same);
 
 /** Words of the lesson sheet. */
 export const SHEET_WORDS = {

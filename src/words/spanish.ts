@@ -11,17 +11,24 @@ import { FORM_WORDS } from './form-map';
 import { GRID_WORDS } from './grid';
 import { HABITS_SCREEN } from './habits-screen';
 import { SHAPE_WORDS } from './hand-shape';
+import { IMPORT_WORDS } from './import-screen';
 import { JOURNAL_WORDS } from './journal';
 import type { Translation } from './language';
 import { LANGUAGE_SCREEN } from './language-screen';
 import { LIBRARY_WORDS } from './library';
+import { LINK_WORDS } from './link';
 import { LISTENING } from './listening';
 import { NOTICES } from './notice';
 import { OWN_FIGURE_SCREEN } from './own-figure-screen';
 import { PAGE_NOTICES } from './page-notices';
+import { PENCIL_WORDS } from './pencil-list';
 import { PAD_WORDS } from './rhythm-pad';
+import { SAFETY_WORDS } from './safety';
+import { SCORE_FILE_WORDS } from './score-file';
 import { SCREEN } from './screen';
 import { SETTINGS_SCREEN } from './settings-screen';
+import { SHEET_PHRASES, SHEET_WORDS, STAFF_WORDS } from './sheet';
+import { SHEET_OPTION_WORDS } from './sheet-options';
 import { CAMBIOS } from './spanish/changes';
 import { CIFRADO, EDITOR } from './spanish/chart';
 import { PIEZAS } from './spanish/counting';
@@ -29,18 +36,26 @@ import { EJERCICIOS } from './spanish/drills';
 import { HALLAZGOS } from './spanish/findings';
 import { FORMA } from './spanish/form-map';
 import { CUADRICULA } from './spanish/grid';
+import { IMPORTAR } from './spanish/import';
 import { DIARIO } from './spanish/journal';
 import { DIRECCIONES, FALTAS } from './spanish/judgements';
 import { ESTANTE } from './spanish/library';
+import { ENLACE, VERSION_NUEVA } from './spanish/link';
 import { ACOMPANAR } from './spanish/listening';
 import { AJUSTES } from './spanish/more-settings';
 import { NOTICIAS } from './spanish/notices';
+import { LISTA, PARTITURA } from './spanish/pencil';
 import { RITMO_PROPIO } from './spanish/rhythm-pad';
+import { RESGUARDO } from './spanish/safety';
 import { PANTALLA } from './spanish/screen';
 import { AVISOS, AVISOS_DE_EJERCICIO, COSTUMBRES, FIGURA, FIGURA_PROPIA, IDIOMA } from './spanish/settings';
 import { MANO } from './spanish/shapes';
+import { FRASES_DE_HOJA, HOJA, OPCIONES_DE_HOJA, PENTAGRAMA } from './spanish/sheet';
+import { PARA_LLEVAR } from './spanish/take-along';
 import { PORQUES } from './spanish/why';
 import { SPOKEN } from './spoken';
+import { TAKE_ALONG_WORDS } from './take-along';
+import { UPDATE_WORDS } from './update';
 import { WHY_WORDS } from './why';
 
 /** Every table in Spanish, with music terms as Cuban and Puerto Rican players use them. Fetched only when Spanish is spoken. */
@@ -70,4 +85,15 @@ export const SPANISH: readonly Translation[] = [
   [FINDINGS, HALLAZGOS],
   [LISTENING, ACOMPANAR],
   [DRILLS, EJERCICIOS],
+  [STAFF_WORDS, PENTAGRAMA],
+  [SHEET_PHRASES, FRASES_DE_HOJA],
+  [SHEET_WORDS, HOJA],
+  [SHEET_OPTION_WORDS, OPCIONES_DE_HOJA],
+  [PENCIL_WORDS, LISTA],
+  [SCORE_FILE_WORDS, PARTITURA],
+  [TAKE_ALONG_WORDS, PARA_LLEVAR],
+  [LINK_WORDS, ENLACE],
+  [UPDATE_WORDS, VERSION_NUEVA],
+  [SAFETY_WORDS, RESGUARDO],
+  [IMPORT_WORDS, IMPORTAR],
 ];

@@ -68,7 +68,7 @@ const FRASES: Frases = {
 };
 
 /** What is said after a take, in Spanish. */
-export const HALLAZGOS: Partial<Said<typeof FINDINGS>> = {
+export const HALLAZGOS: Said<typeof FINDINGS> = {
   sentence: (facts: FindingFacts, sixEight = false): string =>
     (FRASES[facts.kind] as (facts: FindingFacts, count: Cuenta) => string)(facts, (step) => PIEZAS.count(step, sixEight)),
   loop: ({ fromBar, toBar }) => (toBar - fromBar === 1 ? `Vuelta al compás ${toBar}` : `Vuelta a los compases ${fromBar + 1}–${toBar}`),

@@ -4,7 +4,7 @@ import type { LIBRARY_WORDS } from '../library';
 const kilobytes = (bytes: number): string => `${Math.ceil(bytes / 1024)} KB`;
 
 /** The shelf of own charts in Spanish. */
-export const ESTANTE: Partial<Said<typeof LIBRARY_WORDS>> = {
+export const ESTANTE: Said<typeof LIBRARY_WORDS> = {
   yourCharts: 'Tus cifrados',
   search: 'Buscar títulos y acordes',
   noCharts: 'Escribe sobre cualquier cifrado o empieza uno nuevo: se guarda aquí.',

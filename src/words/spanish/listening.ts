@@ -2,12 +2,12 @@ import type { Said } from '../language';
 import type { LISTENING } from '../listening';
 
 /** The Play-along panel in Spanish. */
-export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
+export const ACOMPANAR: Said<typeof LISTENING> = {
   open: 'Tocar con la banda',
   title: 'Tocar con la banda',
   intro: 'Toca con la banda y te decimos qué pasó. Nada de lo que tocas sale de este aparato.',
   choose: '¿Con qué tocas?',
-  sources: { midi: 'Teclado MIDI', keys: 'Teclas del ordenador', microphone: 'Palmas, por micrófono', none: 'Me califico yo' },
+  sources: { midi: 'Teclado MIDI', keys: 'Teclas de la computadora', microphone: 'Palmas, por micrófono', none: 'Me califico yo' },
   close: 'Cerrar',
   stop: 'Dejar de escuchar',
   other: 'Tocar de otra manera',
@@ -20,13 +20,13 @@ export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
   },
   listening: {
     midi: (names) => `Escuchando ${names}`,
-    keys: 'Escuchando las teclas del ordenador',
+    keys: 'Escuchando las teclas de la computadora',
     microphone: 'Escuchando palmas',
   },
   noDevice: {
-    midi: 'No hay ningún teclado MIDI enchufado. Enchufa uno: se encuentra solo. En Firefox, enchúfalo primero y abre de nuevo el navegador.',
+    midi: 'No hay ningún teclado MIDI conectado. Conecta uno: se encuentra solo. En Firefox, conéctalo primero y abre de nuevo el navegador.',
     keys: '',
-    microphone: 'No hay micrófono. Enchufa uno y prueba otra vez.',
+    microphone: 'No hay micrófono. Conecta uno y prueba otra vez.',
   },
   refused: {
     midi: 'No se permitió el MIDI. Permítelo en el extremo izquierdo de la barra de direcciones y prueba otra vez.',
@@ -34,17 +34,19 @@ export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
     microphone: 'No se permitió el micrófono. Permítelo en el extremo izquierdo de la barra de direcciones y prueba otra vez.',
   },
   missing: {
-    midi: 'Este navegador no tiene MIDI. Chrome, Edge y Firefox en un ordenador lo tienen. Las teclas y las palmas sirven aquí.',
+    midi: 'Este navegador no tiene MIDI. Chrome, Edge y Firefox en una computadora lo tienen. Las teclas y las palmas sirven aquí.',
     keys: '',
     microphone: 'Este navegador no da micrófono a esta página. Las teclas sirven en todas partes.',
   },
   lost: (device) =>
-    `${device} ya no está. Lo que tenías pulsado se soltó; todo hasta aquí se conserva. Enchúfalo otra vez o sigue de otra manera.`,
+    `${device} ya no está. Lo que tenías pulsado se soltó; todo hasta aquí se conserva. Conéctalo otra vez o sigue de otra manera.`,
   lostMicrophone: 'El micrófono se retiró. Todo hasta aquí se conserva.',
   failed: (reason) => `Esto no se abrió (${reason}).`,
   voiceProcessing:
     'Este navegador no apaga su tratamiento de voz, que se traga las palmas: fíate del ritmo, no de los milisegundos. Mejor otro navegador, o tocar teclas.',
-  headphones: 'Con auriculares, la banda no entra en el micrófono. En un teléfono, abrir el micrófono puede cambiar el volumen.',
+  headphones: 'Llevo audífonos',
+  headphonesHint:
+    'Por la bocina el micrófono oye también a la banda: la percusión descansa, para que solo suenen tus palmas. En un teléfono, abrir el micrófono puede cambiar el volumen.',
   plays: 'Tú tocas',
   parts: { 'both hands': 'las dos manos', 'right hand': 'mano derecha', 'left hand': 'mano izquierda', clave: 'la clave' },
   rhythmOnly: 'Aquí se juzga solo el ritmo; sirve cualquier tecla.',
@@ -87,11 +89,11 @@ export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
   inTime: 'A tiempo.',
   noTiming: {
     coarse: 'Este aparato da las horas solo a bulto, así que no se juzga si es pronto o tarde.',
-    off: 'El sonido sale tarde o desigual, como con auriculares inalámbricos: se juzgan las notas, no el tiempo. Un cable ayuda.',
+    off: 'El sonido sale tarde o desigual, como con audífonos inalámbricos: se juzgan las notas, no el tiempo. Un cable ayuda.',
   },
-  wireless: 'Salida inalámbrica: no se juzga el tiempo. Con altavoces o auriculares de cable vuelve.',
+  wireless: 'Salida inalámbrica: no se juzga el tiempo. Con bocinas o audífonos de cable vuelve.',
   unstable: 'El retraso de la salida cambia: no se juzga el tiempo. Cierra otros programas o usa la salida propia.',
-  jumped: 'El reloj del ordenador dio un salto en esta pasada, así que no cuenta. Sigue sin más.',
+  jumped: 'El reloj de la computadora dio un salto en esta pasada, así que no cuenta. Sigue sin más.',
   away: 'La página no estaba a la vista en esta pasada, así que no cuenta. Sigue sin más.',
   loopIt: (from, to) => (from === to ? `Vuelta al compás ${from}` : `Vuelta a los compases ${from} a ${to}`),
   replay: 'Oír tu toma con la clave',
@@ -103,6 +105,7 @@ export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
   pictureHint: 'El punto es el centro; la barra, lo que se reparten. Arriba es antes; abajo, tarde.',
   early: 'antes',
   late: 'tarde',
+  millis: (ms) => `${ms} ms`,
   stepRow: (bar, count, meanMs, spreadMs, played, missed) =>
     [
       `Compás ${bar}, ${count}:`,
@@ -123,9 +126,31 @@ export const ACOMPANAR: Partial<Said<typeof LISTENING>> = {
     extra: 'de más',
   },
   without: (note) => `sin ${note}`,
+  playIn: 'Llevar mi ritmo por el cifrado',
+  playedIn: 'Tu ritmo, como se oyó',
+  playedInHint: 'Repásalo; un toque cambia un paso. Después suena por todos los acordes del cifrado.',
+  playedInFaults: {
+    'nothing played': 'No se oyó nada que leer. Toca dos compases sobre un acorde, desde la entrada.',
+    'one stroke': 'Un golpe no es todavía un ritmo. Toca dos compases con al menos dos golpes.',
+    'not on steps': 'Lo que tocaste cae entre las corcheas. Toca los dos compases en corcheas parejas con el clic, un poco más lento.',
+  },
+  lineShape: {
+    held: 'La línea de fuera mantiene una nota.',
+    rising: 'La línea de fuera sube.',
+    falling: 'La línea de fuera baja.',
+    'up and down': 'La línea de fuera sube y vuelve a bajar.',
+    'down and up': 'La línea de fuera baja y vuelve a subir.',
+    mixed: 'La línea de fuera va en los dos sentidos.',
+  },
+  unsure: (places) => `Entre dos pasos; mira aquí: ${places}.`,
+  place: (step, steps) =>
+    `compás ${step < steps / 2 ? 1 : 2}, ${steps === 12 ? (step % 6) + 1 : step % 2 ? `el «y» del ${Math.floor((step % 8) / 2) + 1}` : Math.floor((step % 8) / 2) + 1}`,
+  backToReport: 'Volver',
   calibrate: 'Medir el retraso de este aparato',
   calibrateWhy:
     'Lo que es pronto o tarde solo se distingue del retraso del aparato cuando este se mide: acompaña dieciséis clics, diez segundos.',
+  calibrateByEar:
+    'Lo que es pronto o tarde solo se distingue del retraso de bocina y micrófono cuando este se mide: guarda silencio diez segundos mientras el micrófono oye dieciséis golpes. Con audífonos, acompáñalos con palmas.',
   calibrating: 'Acompaña los clics…',
   calibrated: (ms, spread) => `Retraso medido: ${Math.round(ms)} ms, más o menos ${Math.round(spread)}.`,
   calibrationFailed: {

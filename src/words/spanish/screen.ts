@@ -5,7 +5,8 @@ import type { SCREEN } from '../screen';
 const unit = (of: 'half' | 'quarter'): string => (of === 'half' ? 'blancas' : 'negras');
 
 /** The first screen in Spanish. */
-export const PANTALLA: Partial<Said<typeof SCREEN>> = {
+export const PANTALLA: Said<typeof SCREEN> = {
+  name: 'Contratiempo',
   skip: 'Ir a la música',
   places: { practise: 'Práctica', chart: 'Cifrado', sheet: 'Hoja', drills: 'Ejercicios', journal: 'Diario' },
   placesName: 'Lugares',
@@ -21,6 +22,7 @@ export const PANTALLA: Partial<Said<typeof SCREEN>> = {
   faster: 'Más rápido',
   goal: 'meta',
   tempoName: 'Tempo',
+  tempo: (halfNotes, of) => Math.round((of === 'half' ? halfNotes : halfNotes * 2) * 10) / 10,
   tempoUnit: unit,
   tempoRange: (of) => {
     const factor = of === 'half' ? 1 : 2;
@@ -44,11 +46,13 @@ export const PANTALLA: Partial<Said<typeof SCREEN>> = {
   loop: 'Vuelta',
   loopOff: 'Sin vuelta',
   loopRun: (loop) => (loop ? `Vuelta ${loop.fromBar + 1}–${loop.toBar}` : 'Toda la forma'),
+  barNumber: (bar) => String(bar + 1),
   barBefore: '1 compás antes',
   barAfter: '1 compás después',
   more: 'Más',
   less: 'Menos',
   quickLabel: 'Cuatro acordes, o una vuelta y un tono',
+  quickExample: 'Gm7 C7 Fmaj7 D7 · ii-V-I in B♭',
   quickPlay: 'Tocar estos',
   noMusic: 'Todavía no hay música: el cifrado tiene faltas.',
   goToChart: 'Ir al cifrado',
