@@ -1,6 +1,30 @@
-/** The Journal place in a real browser: a set's moves are counted, ticked off and looped. */
+/** The Journal place in a real browser: a pass rated by ear is written down, kept, taken out and brought back; a set's moves are counted and looped. */
+import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { expectClean, witness } from './witness';
+
+test('A rated pass is in the journal, stays after a reload, is saved as a table, taken out and brought back', async ({ page }) => {
+  const seen = witness(page);
+  await page.goto('./#/journal');
+  await expect(page.getByText('Nothing here yet.')).toBeVisible();
+  await page.getByRole('link', { name: 'Go and play' }).click();
+  await page.getByRole('button', { name: 'Play along' }).click();
+  await page.getByRole('button', { name: 'I rate myself' }).click();
+  await page.getByRole('group', { name: 'How was that pass?' }).getByRole('button', { name: 'Clean' }).click();
+  await page.getByRole('link', { name: 'Journal' }).click();
+  const lately = page.getByRole('region', { name: 'Played lately' });
+  await expect(lately).toContainText('1 of 1 pass clean');
+  await page.reload();
+  await expect(lately).toContainText('Last Ferry');
+  const download = page.waitForEvent('download');
+  await lately.getByRole('button', { name: 'Save as a table (CSV)' }).click();
+  expect(readFileSync(await (await download).path(), 'utf8')).toContain(',pass,Last Ferry,');
+  await lately.getByRole('button', { name: /^Take out: Last Ferry/ }).click();
+  await expect(page.getByText('Nothing here yet.')).toBeVisible();
+  await page.getByRole('button', { name: 'Bring back' }).click();
+  await expect(lately).toContainText('Last Ferry');
+  expectClean(seen);
+});
 
 test('The moves of a set with a date are counted, ticked off for good and looped with one touch', async ({ page }) => {
   const seen = witness(page);
