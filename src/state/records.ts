@@ -50,7 +50,7 @@ export function shelfFrom(body: unknown): readonly ShelfEntry[] {
     .map(fieldsOf)
     .flatMap(({ id, title, changed, removed }): ShelfEntry[] =>
       typeof id === 'string' && typeof title === 'string' && typeof changed === 'number'
-        ? [{ id, title, changed, ...(removed === true && { removed }) }]
+        ? [{ id, title, changed: Number.isFinite(changed) ? changed : 0, ...(removed === true && { removed }) }]
         : [],
     );
   return mergeShelves(good, []);

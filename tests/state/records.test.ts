@@ -79,6 +79,11 @@ describe('Saved records', () => {
       { id: 'y', title: 'Y', changed: 5 },
     ]);
   });
+
+  it('keep a chart whose moment is no number that JSON can hold: written once more, it would be gone', () => {
+    const once = shelfFrom(JSON.parse('{"entries":[{"id":"y","title":"Y","changed":1e999}]}'));
+    expect(shelfFrom(JSON.parse(JSON.stringify({ entries: once })))).toEqual([{ id: 'y', title: 'Y', changed: 0 }]);
+  });
 });
 
 describe('The four plain mixes', () => {

@@ -6,6 +6,8 @@ import { child, readXml } from './read-xml';
 /** The largest file that is read, and the largest score inside a compressed one, in bytes. */
 export const MOST_BYTES = 16 * 1024 * 1024;
 const MEGABYTE = 1024 * 1024;
+/** The most files that an archive may name; a score has a handful. A damaged directory can claim 65,535, each with a name of 64 KB. */
+const MOST_FILES = 1000;
 
 const { expected } = IMPORT_WORDS;
 const fault = (code: ImportFault['code'], wanted: string, text = ''): Result<never, ImportFault> =>
@@ -25,14 +27,18 @@ function fromArchive(bytes: Uint8Array): Result<string, ImportFault> {
   let named = '';
   let largest = 0;
   /** Unpacks the files that are wanted, none of them if one is too large. */
-  const unpack = (wanted: (name: string) => boolean): Readonly<Record<string, Uint8Array>> =>
-    unzipSync(bytes, {
+  const unpack = (wanted: (name: string) => boolean): Readonly<Record<string, Uint8Array>> => {
+    let files = 0;
+    return unzipSync(bytes, {
       filter: ({ name, originalSize }) => {
+        files += 1;
+        if (files > MOST_FILES) throw new Error(`more than ${MOST_FILES} files`);
         if (!wanted(name)) return false;
         largest = Math.max(largest, originalSize);
         return originalSize <= MOST_BYTES;
       },
     });
+  };
   try {
     const container = unpack((name) => name === 'META-INF/container.xml')['META-INF/container.xml'];
     if (container) named = rootFile(decoded(container));

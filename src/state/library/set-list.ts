@@ -34,7 +34,7 @@ export function setFrom(value: unknown): SetList | null {
     name: name.slice(0, LONGEST_NAME),
     date: isDay(date) ? date : null,
     charts: Array.isArray(charts) ? charts.filter((chart) => typeof chart === 'string').slice(0, MOST_CHARTS) : [],
-    changed,
+    changed: Number.isFinite(changed) ? changed : 0,
     ...(removed === true && { removed }),
   };
 }

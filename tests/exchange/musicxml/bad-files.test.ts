@@ -155,6 +155,11 @@ describe('files that are no chart', () => {
     expect(readMusicXml(zipSync({ 'a.xml': strToU8(other) }), 'x.mxl')).toMatchObject({ value: { title: 'Other' } });
   });
 
+  it('stops at an archive whose directory claims more files than any score has', () => {
+    const many = zipSync(Object.fromEntries(Array.from({ length: 1001 }, (_, n) => [`${n}.txt`, new Uint8Array()])));
+    expect(faultOf(many)).toMatchObject({ code: 'broken archive', sentence: expect.stringContaining('more than 1000 files') });
+  });
+
   it('never throws, however a file is cut or its bytes are changed', () => {
     const whole = bytesOf(WHOLE);
     const packed = zipSync({ 's.xml': whole });
