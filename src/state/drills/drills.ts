@@ -9,6 +9,7 @@ import { type PassReport, WHOLE_BAND } from '../listening/listening-state';
 import type { Settings } from '../settings';
 import { afterDrillPass, type BoardDrill, type BoardDrillName, beginDrill, demandsOf, isDone } from './board-drill';
 import { busiestCycle } from './busiest-cycle';
+import { loanOf } from './loan';
 import { playSurprises } from './lost-drill';
 import { createSideDrill, type SideDrill } from './side-drill';
 
@@ -119,7 +120,7 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
     begin(name, { seed = 1, order = 'fourths' } = {}) {
       end();
       const { settings, music } = desk.desk.getState();
-      before = Object.fromEntries(BORROWED.map((key) => [key, settings[key]])) as typeof before;
+      before = loanOf(settings, BORROWED);
       const home = music ? mod12(pcOf(music.score.key.tonic) - settings.transpose) : 0;
       const busiest = music && busiestCycle(music.score.form);
       const drill = beginDrill(name, { settings, tonicPc: home, seed, order, busiest });

@@ -3,6 +3,7 @@ import { answer, startWhichSide, type WhichSide } from '../../practice/which-sid
 import type { Side } from '../../vocabulary';
 import type { Desk } from '../desk';
 import type { Settings } from '../settings';
+import { loanOf } from './loan';
 import { firstBarOf, settingsOfQuestion } from './side-by-ear';
 
 /** The drill, and whether its question was heard. */
@@ -26,7 +27,7 @@ const BORROWED = ['kind', 'direction', 'countInBars', 'loop', 'balance'] as cons
 /** Begins the drill. The same seed asks the same questions while the answers are the same. */
 export function createSideDrill({ desk, playing, run }: Pick<Desk, 'desk' | 'playing' | 'run'>, seed: number): SideDrill {
   const { settings } = desk.getState();
-  const before = Object.fromEntries(BORROWED.map((key) => [key, settings[key]])) as Pick<Settings, (typeof BORROWED)[number]>;
+  const before = loanOf(settings, BORROWED);
   const store = createStore<SideDrillState>(() => ({
     drill: startWhichSide({ seed, sounds: ['clave', 'montuno with clave', 'montuno', 'band without clave'], kinds: ['son'] }),
     heard: false,

@@ -1,29 +1,13 @@
-import { createContext, useContext, useEffect, useState } from 'react';
+import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Habits, HabitsRoom } from '../../state/habits/habits';
+import { useRoom } from './use-room';
 
 /** The way to the habits of this device: fetched once the page stands. Null where a part of the page is shown by itself. */
 export const HabitsContext = createContext<(() => Promise<HabitsRoom>) | null>(null);
 
 /** The habits' room once it is there; null until then. */
-export function useHabitsRoom(): HabitsRoom | null {
-  const fetchRoom = useContext(HabitsContext);
-  const [room, setRoom] = useState<HabitsRoom | null>(null);
-  useEffect(() => {
-    let here = true;
-    fetchRoom?.().then(
-      (fetched) => {
-        if (here) setRoom(fetched);
-      },
-      // The page does without: nothing is mapped, no hint is shown.
-      () => undefined,
-    );
-    return () => {
-      here = false;
-    };
-  }, [fetchRoom]);
-  return room;
-}
+export const useHabitsRoom = (): HabitsRoom | null => useRoom(useContext(HabitsContext));
 
 /** One habit, or `before` until the habits are there; drawn again only when it changes. */
 export function useHabit<Value>(room: HabitsRoom | null, select: (habits: Habits) => Value, before: Value): Value {

@@ -2,7 +2,7 @@ import { useId, useState } from 'react';
 import type { LinkRoom, MadeLink } from '../../state/link/link-room';
 import { LINK_WORDS } from '../../words/link';
 import { useDesk, useDeskItself } from '../app/desk-context';
-import { useRoom } from './use-room';
+import { useRoom } from '../app/use-room';
 
 /** Hands the chart on the desk over: a teacher's words, the link, and its code to be read off the screen. */
 export function MakeLink({ onClose }: { readonly onClose: () => void }) {

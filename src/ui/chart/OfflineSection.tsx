@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import type { OfflineRoom } from '../../state/offline/offline-room';
 import { SAFETY_WORDS } from '../../words/safety';
 import { useDeskItself } from '../app/desk-context';
-import { useRoom } from './use-room';
+import { useRoom } from '../app/use-room';
 
 /** Whether the page works without a connection, and the switch for it. */
 export function OfflineSection() {

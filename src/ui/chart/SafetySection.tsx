@@ -2,10 +2,10 @@ import { useStore } from 'zustand';
 import type { Safety } from '../../state/safety/safety';
 import { SAFETY_WORDS } from '../../words/safety';
 import { useDeskItself } from '../app/desk-context';
+import { useRoom } from '../app/use-room';
 import { DeleteAll } from './DeleteAll';
 import { OfflineSection } from './OfflineSection';
 import { RestorePlan } from './RestorePlan';
-import { useRoom } from './use-room';
 
 /** Where everything is kept and for how long, and the ways to take it along, bring it back and delete it. */
 export function SafetySection() {

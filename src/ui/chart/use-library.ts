@@ -2,7 +2,7 @@ import { useStore } from 'zustand';
 import type { Library } from '../../state/library/library';
 import type { LibraryState } from '../../state/library/parts';
 import { useDeskItself } from '../app/desk-context';
-import { useRoom } from './use-room';
+import { useRoom } from '../app/use-room';
 
 /** The library, or null until it is there. */
 export const useLibrary = (): Library | null => useRoom(useDeskItself().rooms.library);

@@ -3,12 +3,11 @@ import { DIFFICULTIES, LOOK_SECONDS, SIGHT_STYLES, sightChart } from '../../stat
 import type { DrillsRoom } from '../../state/drills/drills';
 import { DRILLS } from '../../words/drills';
 import { printedChord } from '../../words/spoken';
-
-const LARGEST = 9999;
+import { anySeed, nextSeed, SeedField } from './SeedField';
 
 /** Reading at sight: choose, look for half a minute, play with the band; a figure for it is shown only afterwards. */
 export function AtSight({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
-  const [seed, setSeed] = useState(() => 1 + (Date.now() % LARGEST));
+  const [seed, setSeed] = useState(anySeed);
   const [style, setStyle] = useState<(typeof SIGHT_STYLES)[number]>('salsa');
   const [difficulty, setDifficulty] = useState<(typeof DIFFICULTIES)[number]>(1);
   const [left, setLeft] = useState<number | null>(null);
@@ -20,7 +19,7 @@ export function AtSight({ room, onLeave }: { readonly room: DrillsRoom; readonly
     return () => clearTimeout(timer);
   }, [left]);
   const another = (): void => {
-    setSeed((seed % LARGEST) + 1);
+    setSeed(nextSeed(seed));
     setLeft(null);
     setPlayed(false);
   };
@@ -34,16 +33,7 @@ export function AtSight({ room, onLeave }: { readonly room: DrillsRoom; readonly
       <h2 id="sight-drill">{DRILLS.names['at sight']}</h2>
       <p>{DRILLS.why['at sight']}</p>
       <div className="drill-row">
-        <label>
-          {DRILLS.sight.number}
-          <input
-            type="number"
-            min={1}
-            max={LARGEST}
-            value={seed}
-            onChange={(event) => setSeed(Math.max(1, Math.min(LARGEST, Math.round(event.target.valueAsNumber) || 1)))}
-          />
-        </label>
+        <SeedField label={DRILLS.sight.number} seed={seed} onSeed={setSeed} />
         <label>
           {DRILLS.sight.style}
           <select value={style} onChange={(event) => setStyle(SIGHT_STYLES.find((name) => name === event.target.value) ?? style)}>

@@ -2,13 +2,12 @@ import { useEffect, useState } from 'react';
 import type { DrillsRoom } from '../../state/drills/drills';
 import { DRILLS } from '../../words/drills';
 import { useRun } from '../app/desk-context';
-
-const LARGEST = 9999;
+import { anySeed, nextSeed, SeedField } from './SeedField';
 
 /** Lost and found: the band changes the form without a word; what it did is told only when the player asks. */
 export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
   const run = useRun();
-  const [seed, setSeed] = useState(() => 1 + (Date.now() % LARGEST));
+  const [seed, setSeed] = useState(anySeed);
   const [surprises, setSurprises] = useState<ReturnType<DrillsRoom['surprise']> | 'none yet'>('none yet');
   const [told, setTold] = useState(false);
   useEffect(() => () => room.endSurprise(), [room]);
@@ -26,16 +25,7 @@ export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; rea
       <h2 id="lost-drill">{DRILLS.names['lost and found']}</h2>
       <p>{DRILLS.why['lost and found']}</p>
       <div className="drill-row">
-        <label>
-          {lost.number}
-          <input
-            type="number"
-            min={1}
-            max={LARGEST}
-            value={seed}
-            onChange={(event) => setSeed(Math.max(1, Math.min(LARGEST, Math.round(event.target.valueAsNumber) || 1)))}
-          />
-        </label>
+        <SeedField label={lost.number} seed={seed} onSeed={setSeed} />
         <button type="button" className="key" onClick={play}>
           {lost.play}
         </button>
@@ -46,7 +36,7 @@ export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; rea
           type="button"
           className="key"
           onClick={() => {
-            setSeed((seed % LARGEST) + 1);
+            setSeed(nextSeed(seed));
             setSurprises('none yet');
             setTold(false);
           }}

@@ -4,7 +4,7 @@ import type { Journal } from '../../state/journal/journal';
 import type { JournalState } from '../../state/journal/journal-state';
 import type { SetList } from '../../state/library/set-list';
 import { useDeskItself } from '../app/desk-context';
-import { useRoom } from '../chart/use-room';
+import { useRoom } from '../app/use-room';
 
 /** The journal, read anew each time that its place is entered; null until it is there. */
 export function useJournal(): Journal | null {

@@ -1,29 +1,14 @@
-import { createContext, useContext, useEffect, useState } from 'react';
+import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Habit } from '../../layout/notation/notation';
 import type { SheetDesk, SheetState } from '../../state/sheet/sheet-desk';
+import { useRoom } from '../app/use-room';
 
 /** The way to the sheet desk: fetched when a sheet or a staff is first shown. Null where a part of the page is shown by itself. */
 export const SheetsContext = createContext<(() => Promise<SheetDesk>) | null>(null);
 
 /** The sheet desk once it is there; null until then, and where it cannot be fetched. */
-export function useSheetDesk(): SheetDesk | null {
-  const fetchDesk = useContext(SheetsContext);
-  const [desk, setDesk] = useState<SheetDesk | null>(null);
-  useEffect(() => {
-    let here = true;
-    fetchDesk?.().then(
-      (fetched) => {
-        if (here) setDesk(fetched);
-      },
-      () => undefined,
-    );
-    return () => {
-      here = false;
-    };
-  }, [fetchDesk]);
-  return desk;
-}
+export const useSheetDesk = (): SheetDesk | null => useRoom(useContext(SheetsContext));
 
 /** How values are written: as chosen, eighths until the sheet desk is there. */
 export const useWrittenHabit = (desk: SheetDesk | null): Habit =>
