@@ -84,18 +84,18 @@ export function SheetOptions({ choice, onChoose, notes, onNote, score, looped, r
               />
             ))}
           </div>
-          {kind !== 'worksheet' && choice.parts.teacher && (
-            <label className="sheet-teacher-field">
-              {words.teacherText}
-              <textarea
-                rows={2}
-                maxLength={TEACHER_LENGTH}
-                value={notes.teacher}
-                onChange={(event) => onNote({ teacher: event.target.value })}
-              />
-            </label>
-          )}
         </details>
+      )}
+      {kind !== 'list' && kind !== 'worksheet' && choice.parts.teacher && (
+        <label className="sheet-teacher-field">
+          {words.teacherText}
+          <textarea
+            rows={2}
+            maxLength={TEACHER_LENGTH}
+            value={notes.teacher}
+            onChange={(event) => onNote({ teacher: event.target.value })}
+          />
+        </label>
       )}
     </div>
   );
