@@ -2,6 +2,7 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import './ui/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { createFileSaver } from './device/file-saver';
 import { everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
 import { timer } from './device/timer';
@@ -12,7 +13,7 @@ import { readChart } from './music/chart/read';
 import { arrange } from './music/score';
 import { perform } from './performance/perform';
 import { createDesk, type Desk } from './state/desk';
-import type { FileSaver, Player } from './state/ports';
+import type { Player } from './state/ports';
 import { AppFrame } from './ui/app/AppFrame';
 import { DrillsContext } from './ui/drills/drills-context';
 import { ListeningContext } from './ui/listening/listening-context';
@@ -29,9 +30,7 @@ const quickLine = () => import('./music/chart/quick-line');
 async function start(page: Document): Promise<void> {
   let player: Player | null = null;
   const storage = createStorage(browserStorageParts());
-  const saver: FileSaver = {
-    save: async (...file) => (await import('./device/file-saver')).createFileSaver(page).save(...file),
-  };
+  const saver = createFileSaver(page);
   const desk: Desk = createDesk({
     stages: { readChart, arrange, perform },
     readQuickLine: async (line) => (await quickLine()).readQuickLine(line),

@@ -60,6 +60,8 @@ export interface DeskState {
   readonly quickFaults: readonly ChartFault[];
   /** Why a chart without faults gives no music, in the words of the stage that failed; null when all is well. */
   readonly trouble: string | null;
+  /** Why the last file asked for was not made; null when it was. */
+  readonly unsaved: string | null;
   readonly settings: Settings;
   readonly preferences: Preferences;
   /** The player's own charts, newest first. */

@@ -146,8 +146,9 @@ export function createDesk(ports: DeskPorts): Desk {
     if (!music) return;
     try {
       ports.saver.save(`${fileStem(music.score)}.mid`, 'audio/midi', await ports.midi(music.score, settings.tempo));
+      store.setState({ unsaved: null });
     } catch (error) {
-      store.setState({ trouble: error instanceof Error ? error.message : String(error) });
+      store.setState({ unsaved: error instanceof Error ? error.message : String(error) });
     }
   };
 
@@ -256,6 +257,7 @@ function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState 
     quickFaults: [],
     music: null,
     trouble: null,
+    unsaved: null,
     settings,
     preferences: DEFAULT_PREFERENCES,
     shelf: [],

@@ -16,4 +16,5 @@ export const PAGE_NOTICES = {
       : `${count} saved records could not be read. They were put aside untouched, and everything else is here.`,
   trouble: (reason: string): string =>
     `This could not be made into music (${reason}). The last good music is kept; please change the last setting back.`,
+  unsaved: (reason: string): string => `The file was not made (${reason}). Everything else is here; please try again.`,
 } as const;

@@ -110,6 +110,23 @@ describe('The desk', () => {
     expect(desk.desk.getState().settings.seed).toBe(1);
   });
 
+  it('says why a file was not made, until the next one is', async () => {
+    let broken = true;
+    const midi = async (): Promise<Uint8Array> => {
+      if (broken) throw new Error('the part that writes files could not be fetched');
+      return new Uint8Array([77, 84, 104, 100]);
+    };
+    const { desk, saved, settle } = deskBench({ ports: { midi } });
+    desk.run({ kind: 'save midi' });
+    await settle();
+    expect(desk.desk.getState()).toMatchObject({ unsaved: 'the part that writes files could not be fetched', trouble: null });
+    broken = false;
+    desk.run({ kind: 'save midi' });
+    await settle();
+    expect(desk.desk.getState().unsaved).toBeNull();
+    expect(saved.map(({ type }) => type)).toEqual(['audio/midi']);
+  });
+
   it('says why a chart gives no music and keeps the last good music', () => {
     let broken = false;
     const sound = deskBench({

@@ -7,6 +7,7 @@ export function Notices() {
   const otherTab = useDesk((state) => state.otherTab);
   const putAside = useDesk((state) => state.putAside.length);
   const trouble = useDesk((state) => state.trouble);
+  const unsaved = useDesk((state) => state.unsaved);
   return (
     <div className="notices" aria-live="polite">
       {otherTab && (
@@ -22,6 +23,7 @@ export function Notices() {
       )}
       {putAside > 0 && <p className="notice">{PAGE_NOTICES.putAside(putAside)}</p>}
       {trouble !== null && <p className="notice">{PAGE_NOTICES.trouble(trouble)}</p>}
+      {unsaved !== null && <p className="notice">{PAGE_NOTICES.unsaved(unsaved)}</p>}
     </div>
   );
 }

@@ -122,4 +122,5 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
       : `${count} registros guardados no se pudieron leer. Se apartaron sin tocarlos, y todo lo demás está aquí.`,
   trouble: (reason) =>
     `No se pudo convertir en música (${reason}). Se conserva la última música buena; por favor, deshaz el último ajuste.`,
+  unsaved: (reason) => `El archivo no se hizo (${reason}). Lo demás sigue aquí; inténtalo otra vez.`,
 };
