@@ -51,6 +51,18 @@ export function assert(condition: unknown, message: string): asserts condition {
   if (!condition) throw new Error(message);
 }
 
+/** How many items at the front of a list pass `holds`, found by halving: once an item fails it, all after it must fail too. */
+export function countLeading<Item>(items: readonly Item[], holds: (item: Item) => boolean): number {
+  let low = 0;
+  let high = items.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(items[middle] as Item)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 /** What reading something typed or loaded gives: the value, or every fault that was found. */
 export type Result<Value, Fault> = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly faults: readonly Fault[] };
 

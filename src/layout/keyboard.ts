@@ -3,7 +3,7 @@
  * moves. Numbers only; the screen lights the keys.
  */
 import type { Score } from '../music/score';
-import type { Degree, PianoStroke } from '../vocabulary';
+import { countLeading, type Degree, type PianoStroke } from '../vocabulary';
 import { SHAPE_WORDS } from '../words/hand-shape';
 import { printedNote, SPOKEN } from '../words/spoken';
 
@@ -176,12 +176,6 @@ function nearest(notes: readonly number[], to: number): number | null {
 
 /** Index of the shape that is held at a tick: the last one struck at or before it, or the last of all in a closed score. -1 when nothing was struck yet. */
 export function shapeAt(shapes: readonly HandShape[], tick: number, closed: boolean): number {
-  let low = 0;
-  let high = shapes.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((shapes[middle]?.tick ?? 0) <= tick) low = middle + 1;
-    else high = middle;
-  }
-  return low > 0 ? low - 1 : closed ? shapes.length - 1 : -1;
+  const struck = countLeading(shapes, (shape) => shape.tick <= tick);
+  return struck > 0 ? struck - 1 : closed ? shapes.length - 1 : -1;
 }

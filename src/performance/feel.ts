@@ -1,5 +1,5 @@
 import type { Score } from '../music/score';
-import { TICKS_PER_STEP } from '../vocabulary';
+import { countLeading, TICKS_PER_STEP } from '../vocabulary';
 import type { PartName } from './performance';
 
 /*
@@ -77,13 +77,6 @@ export function stepFromTwoSide(score: Pick<Score, 'bars' | 'meter'>, tick: numb
 
 /** The bar that holds a tick; bars are ascending. */
 export function barOf(bars: Score['bars'], tick: number): Score['bars'][number] | undefined {
-  let low = 0;
-  let high = bars.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((bars[middle]?.tick ?? 0) <= tick) low = middle;
-    else high = middle - 1;
-  }
-  const bar = bars[low];
-  return bar !== undefined && tick >= bar.tick && tick < bar.tick + bar.ticks ? bar : undefined;
+  const bar = bars[countLeading(bars, ({ tick: from }) => from <= tick) - 1];
+  return bar !== undefined && tick < bar.tick + bar.ticks ? bar : undefined;
 }

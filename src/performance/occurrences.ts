@@ -1,4 +1,4 @@
-import { assert } from '../vocabulary';
+import { assert, countLeading } from '../vocabulary';
 import type { Performance, PerformedEvent } from './performance';
 
 /*
@@ -64,7 +64,7 @@ export function occurrencesIn(unrolled: Unrolled, from: number, to: number): Occ
   for (let pass = firstPass; pass <= lastPass; pass += 1) {
     const passStart = pass * length - (startTick - fromTick);
     const firstPlace = from <= earliest ? Number.NEGATIVE_INFINITY : from - passStart + fromTick;
-    for (let index = firstAtOrAfter(events, firstPlace); index < events.length; index += 1) {
+    for (let index = countLeading(events, ({ tick, offsetTicks }) => tick + offsetTicks < firstPlace); index < events.length; index += 1) {
       const event = events[index];
       if (event === undefined) break;
       const place = passStart + event.tick + event.offsetTicks - fromTick;
@@ -98,16 +98,3 @@ export function reach(performance: Performance): { readonly early: number; reado
   return found;
 }
 const reaches = new WeakMap<Performance, { readonly early: number; readonly late: number }>();
-
-/** Index of the first event that sounds at score place `place` or later. */
-function firstAtOrAfter(events: readonly PerformedEvent[], place: number): number {
-  let low = 0;
-  let high = events.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const event = events[middle];
-    if (event !== undefined && event.tick + event.offsetTicks < place) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}

@@ -1,5 +1,5 @@
 import type { Form, SoundingBar } from '../music/chart/chart';
-import { TICKS_PER_STEP } from '../vocabulary';
+import { countLeading, TICKS_PER_STEP } from '../vocabulary';
 import type { Loop } from './settings';
 
 // A loop may begin in any bar, but it closes only where the clave, carried on past its last bar, stands where its first bar stands.
@@ -60,14 +60,7 @@ export function fitLoop(form: Bars, loop: Loop | null): Loop | null {
 
 /** Index of the bar that holds `tick`; the first or last bar outside the form. */
 export function barAt(bars: readonly Pick<SoundingBar, 'tick'>[], tick: number): number {
-  let low = 0;
-  let high = bars.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((bars[middle]?.tick ?? 0) <= tick) low = middle;
-    else high = middle - 1;
-  }
-  return Math.max(0, low);
+  return Math.max(0, countLeading(bars, (bar) => bar.tick <= tick) - 1);
 }
 
 function snapOutward(form: Bars, latestFrom: number, earliestTo: number): Loop | null {

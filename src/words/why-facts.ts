@@ -2,6 +2,7 @@ import type { SoundingBar } from '../music/chart/chart';
 import {
   assert,
   type BassRole,
+  countLeading,
   type Degree,
   type Device,
   type LineName,
@@ -78,17 +79,10 @@ export function whyFacts(stroke: Stroke, bars: readonly SoundingBar[]): WhyFacts
   };
 }
 
-/** The bar that holds a tick, found by halving: bars stand in order. */
+/** The bar that holds a tick. */
 function barAt(bars: readonly SoundingBar[], tick: number): SoundingBar | undefined {
-  let from = 0;
-  let to = bars.length;
-  while (to - from > 1) {
-    const middle = (from + to) >> 1;
-    if ((bars[middle]?.tick ?? 0) <= tick) from = middle;
-    else to = middle;
-  }
-  const bar = bars[from];
-  return bar && tick >= bar.tick && tick < bar.tick + bar.ticks ? bar : undefined;
+  const bar = bars[countLeading(bars, ({ tick: from }) => from <= tick) - 1];
+  return bar && tick < bar.tick + bar.ticks ? bar : undefined;
 }
 
 /** Bars of 6/8 are 1440 ticks, or 720 when halved; no bar of 4/4 is. */

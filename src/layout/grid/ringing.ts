@@ -1,4 +1,4 @@
-import { type Stroke, TICKS_PER_STEP } from '../../vocabulary';
+import { countLeading, type Stroke, TICKS_PER_STEP } from '../../vocabulary';
 import type { NoteMark } from './cards';
 
 /** A stroke with the stretch of score time it is drawn over; `from` lies before the range when it rings over the seam. */
@@ -50,17 +50,6 @@ export function marksBetween<Kind extends Stroke>(
 
 /** The items of an ascending list whose place lies in [from, to), found by halving. */
 export function between<Item>(items: readonly Item[], place: (item: Item) => number, from: number, to: number): readonly Item[] {
-  return items.slice(firstAt(items, place, from), firstAt(items, place, to));
-}
-
-function firstAt<Item>(items: readonly Item[], place: (item: Item) => number, least: number): number {
-  let low = 0;
-  let high = items.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    const item = items[middle];
-    if (item !== undefined && place(item) < least) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  const before = (end: number): number => countLeading(items, (item) => place(item) < end);
+  return items.slice(before(from), before(to));
 }

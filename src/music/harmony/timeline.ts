@@ -1,4 +1,4 @@
-import { TICKS_PER_STEP } from '../../vocabulary';
+import { countLeading, TICKS_PER_STEP } from '../../vocabulary';
 import type { Form, Key, SoundingBar } from '../chart/chart';
 import type { Chord } from '../chord/chord';
 
@@ -102,14 +102,7 @@ export function spanAt(timeline: HarmonicTimeline, tick: number): HarmonySpan | 
 /** True when a barrier lies in (`tick`, `tick + lead`]: looking that far ahead is not allowed. */
 export function barred(timeline: HarmonicTimeline, tick: number, lead: number): boolean {
   const { barriers } = timeline;
-  let low = 0;
-  let high = barriers.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((barriers[middle] ?? 0) <= tick) low = middle + 1;
-    else high = middle;
-  }
-  const next = barriers[low];
+  const next = barriers[countLeading(barriers, (barrier) => barrier <= tick)];
   return next !== undefined && next <= tick + lead;
 }
 
@@ -135,12 +128,5 @@ const LONGEST_SOUND = 3840;
 
 /** Index of the last item that starts at or before `tick`; 0 when none does. */
 function lastAtOrBefore(items: readonly { readonly tick: number }[], tick: number): number {
-  let low = 0;
-  let high = items.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((items[middle]?.tick ?? 0) <= tick) low = middle;
-    else high = middle - 1;
-  }
-  return low;
+  return Math.max(0, countLeading(items, (item) => item.tick <= tick) - 1);
 }
