@@ -10,7 +10,7 @@ export type ScoreReading =
 export type ScoreThread = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
 /** The longest that a file is read, in milliseconds; the largest that is admitted takes about a second. */
-export const LONGEST_READING_MS = 20_000;
+const LONGEST_READING_MS = 20_000;
 
 const startThread = (): ScoreThread => new Worker(new URL('./workers/read-musicxml.ts', import.meta.url), { type: 'module' });
 

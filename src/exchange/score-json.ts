@@ -7,7 +7,7 @@ import { NOTICES } from '../words/notice';
 import { whyStroke } from '../words/why';
 
 /** Name and version of the format, in every file. */
-export const SCORE_FORMAT = 'contratiempo-score/1';
+const SCORE_FORMAT = 'contratiempo-score/1';
 
 /** A stroke as other programs read it: as in the score, with its reasons in words. */
 export interface StrokeJson extends Omit<Stroke, 'reason'> {

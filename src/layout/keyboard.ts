@@ -24,9 +24,9 @@ export interface Keyboard {
 
 const WHITE = new Set([0, 2, 4, 5, 7, 9, 11]);
 /** Width of a white key in units of the drawing. */
-export const WHITE_WIDTH = 44;
+const WHITE_WIDTH = 44;
 /** Width of a black key in units of the drawing. */
-export const BLACK_WIDTH = 28;
+const BLACK_WIDTH = 28;
 /** Fewest white keys drawn: two octaves and a bit. */
 const LEAST_WHITE = 18;
 

@@ -6,9 +6,9 @@ import { DEFAULT_PREFERENCES, type Preferences, type Settings } from './settings
 import { preferencesFrom, settingsFrom } from './settings-record';
 
 /** How long typing may pause before it is kept. */
-export const AUTOSAVE_MS = 250;
+const AUTOSAVE_MS = 250;
 /** After a refused write, how long until it is tried again. */
-export const RETRY_MS = 10_000;
+const RETRY_MS = 10_000;
 
 /** Time for the autosave; the browser's in the page, a hand-turned one in tests. */
 export interface Timer {

@@ -80,7 +80,7 @@ export function preferencesFrom(saved: unknown, fallback: Preferences): Preferen
 }
 
 /** A tempo on offer, rounded to a quarter of a half note, or null. */
-export function tempoFrom(value: unknown): HalfNotesPerMinute | null {
+function tempoFrom(value: unknown): HalfNotesPerMinute | null {
   const number = between(value, TEMPO_RANGE.from, TEMPO_RANGE.to);
   return number === null ? null : halfNotesPerMinute(number);
 }

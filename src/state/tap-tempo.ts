@@ -1,7 +1,7 @@
 import { type HalfNotesPerMinute, halfNotesPerMinute, type InputMillis, TEMPO_RANGE } from '../vocabulary';
 
 /** A longer silence than this begins a new run of taps. */
-export const TAP_GAP_MS = 3000;
+const TAP_GAP_MS = 3000;
 /** Taps kept at most, so that a run follows the hand. */
 const KEPT_TAPS = 8;
 

@@ -7,7 +7,7 @@ import { type Bytes, keySignature, marker, setTempo, timeSignature, trackName } 
 import type { TrackEvent } from './track';
 
 /** The longest name or marker in a file; longer ones are cut (needs of other programs, common practice). */
-export const LONGEST_NAME = 32;
+const LONGEST_NAME = 32;
 
 /** `text` as a name that every program reads: ASCII, at most `LONGEST_NAME` characters; `fallback` when nothing is left. */
 export function midiName(text: string, fallback: string): string {

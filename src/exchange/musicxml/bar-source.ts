@@ -9,7 +9,7 @@ export interface SlottedBar {
 }
 
 /** Ticks of a place. */
-export const slotTicks = (meter: Meter): number => (meter === '6/8' ? 240 : 480);
+const slotTicks = (meter: Meter): number => (meter === '6/8' ? 240 : 480);
 
 /**
  * Puts every chord on a place: where it stands, or, from between two beats, on the beat after it (perhaps the first of the next bar), else on the

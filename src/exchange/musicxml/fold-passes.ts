@@ -69,30 +69,6 @@ function entriesOf(bars: readonly FoldableBar[]): ReadonlySet<number> {
   return new Set(entered.map(({ writtenBar }) => writtenBar));
 }
 
-/** The bars as they sound, by their indexes: what `foldPasses` was given, in its order. */
-export function unfoldMeasures(measures: readonly WrittenMeasure[]): number[] {
-  const sounding: number[] = [];
-  let start = 0;
-  let pass = 1;
-  for (let at = 0; at < measures.length; at++) {
-    const measure = measures[at] as WrittenMeasure;
-    if (measure.repeatStart && start !== at) {
-      start = at;
-      pass = 1;
-    }
-    if (measure.ending && !measure.ending.includes(pass)) continue;
-    sounding.push(measure.bar);
-    if (measure.repeatEnd !== null && pass < measure.repeatEnd) {
-      pass += 1;
-      at = start - 1;
-    } else if (measure.endingStop === 'discontinue' || measure.repeatEnd !== null) {
-      start = at + 1;
-      pass = 1;
-    }
-  }
-  return sounding;
-}
-
 const plain = (bar: number): WrittenMeasure => ({
   bar,
   repeatStart: false,

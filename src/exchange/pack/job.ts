@@ -17,7 +17,7 @@ export interface PackPlan extends Omit<PackOrder, 'scores' | 'sounding'> {
 }
 
 /** The order of a plan: everything arranged. */
-export function arranged({ chart, keys, sounding, ...order }: PackPlan): PackOrder {
+function arranged({ chart, keys, sounding, ...order }: PackPlan): PackOrder {
   const all = (options: readonly ArrangeOptions[]) => options.map((option) => arrange(chart, option));
   return { ...order, scores: all(keys), sounding: all(sounding) };
 }

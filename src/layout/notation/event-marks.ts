@@ -16,7 +16,7 @@ export type EventMark = { readonly y: number } & (
 );
 
 /** Upper and lower end of heads and stem in units below the top line of the staff; null for rests. */
-export function noteEnds(event: NotatedEvent, clef: ClefName): { readonly from: number; readonly to: number } | null {
+function noteEnds(event: NotatedEvent, clef: ClefName): { readonly from: number; readonly to: number } | null {
   const { top } = CLEF_LINES[clef];
   const ys = event.pitches.map((pitch) => (top - staffStep(pitch) + 7 * event.octaves) * 5);
   if (ys.length === 0) return null;

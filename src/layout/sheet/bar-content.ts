@@ -13,7 +13,7 @@ export function barContent(bar: NotatedBar): string {
 }
 
 /** Notes that ring into the bar, staff by staff; empty where nothing does, or where a note of the first pass stands in their place. */
-export const ringingIn = (bar: NotatedBar): string[] =>
+const ringingIn = (bar: NotatedBar): string[] =>
   PLAYED_STAVES.map((staff) => {
     const [first] = bar.staves[staff].events;
     return first?.tieIn && !first.firstPassOnly ? first.pitches.map((pitch) => pitch.midi).join(' ') : '';

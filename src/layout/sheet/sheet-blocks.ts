@@ -9,7 +9,7 @@ import type { SheetChoice } from './sheet-choice';
 import type { CrossedTask } from './worksheet';
 
 /** Bars in a system of the sheet; clave cycles in the sixteenth-note habit are twice as long. */
-export const SHEET_BARS = 4;
+const SHEET_BARS = 4;
 
 /** What a heading announces. */
 export type Heading =
@@ -54,7 +54,7 @@ export interface SheetBlock {
 }
 
 /** Heights of the blocks that are text, in millimetres; the style sheet of the sheet gives them exactly this room. */
-export const BLOCK_MM = { head: 31, 'as before': 8, legend: 9, heading: 12, 'crossed bars': 9, teacher: 16, caution: 9 } as const;
+const BLOCK_MM = { head: 31, 'as before': 8, legend: 9, heading: 12, 'crossed bars': 9, teacher: 16, caution: 9 } as const;
 /** Height of the boxes to tick: each row, and what stands round them. */
 const PRACTICE_ROW_MM = 12;
 const PRACTICE_REST_MM = 8;

@@ -19,7 +19,7 @@ export interface SheetScores {
 const scoreIn = ({ whole, loop }: Pick<SheetScores, 'whole' | 'loop'>, extent: Extent): Score => (extent === 'loop' && loop ? loop : whole);
 
 /** A score as it is printed: written in the chosen habit, cut to its extent, repeats folded. */
-export function printedNotation(score: Score, choice: Pick<SheetChoice, 'habit' | 'fingering'>, extent: Extent): Notation {
+function printedNotation(score: Score, choice: Pick<SheetChoice, 'habit' | 'fingering'>, extent: Extent): Notation {
   const notation = notate(score, { habit: choice.habit, fingering: choice.fingering });
   const section = score.form.visits.find((visit) => visit.toBar > (score.bars[0]?.index ?? 0));
   if (extent !== 'first section' || !section || section.toBar > (score.bars.at(-1)?.index ?? 0)) return foldRepeats(notation, score.bars);

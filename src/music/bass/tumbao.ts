@@ -13,7 +13,7 @@ import { type PlannedBass, planBass } from './plan-bass';
  * The bass line: rhythm from a pattern, pitches by exact search. Range of the four-string bass with its open E1 to G3 (string
  * tuning, from memory); root, fifth or octave with least motion, leaps over an octave never.
  */
-export const BASS_RANGE = { from: 28, to: 55 } as const;
+const BASS_RANGE = { from: 28, to: 55 } as const;
 
 /** What the search pays for, in whole points (common practice, no source). */
 const COSTS = {

@@ -20,7 +20,7 @@ export function nearest(text: string, candidates: Iterable<string>, reach = Math
 }
 
 /** Least number of inserted, deleted, replaced or exchanged (neighbouring) units that turns `a` into `b`. */
-export function editDistance(a: string, b: string): number {
+function editDistance(a: string, b: string): number {
   let before: number[] = [];
   let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

@@ -5,7 +5,7 @@ import { nearest } from './nearest';
 import { type ReadValue, readChanges, readClaveValue, readFigure, readKeyValue, readMeter, readStyle, readTempo } from './read-values';
 
 /** The value of a chart without any header line. A chart in 6/8 has the clave 2-3 bembe and the style bembe instead. */
-export const HEADER_DEFAULTS = {
+const HEADER_DEFAULTS = {
   title: 'Untitled',
   key: { tonic: 'C', mode: 'major' } satisfies Key as Key,
   clave: { kind: 'son', direction: '2-3' } satisfies Clave as Clave,

@@ -22,7 +22,7 @@ export interface UnfoldOptions {
 const other = (direction: Direction): Direction => (direction === '2-3' ? '3-2' : '2-3');
 
 /** The role a section plays: as written, or as its name says (`Coro`, `Mambo 2`), or null. */
-export function roleOf(section: Pick<Section, 'role' | 'name'>): SectionRole | null {
+function roleOf(section: Pick<Section, 'role' | 'name'>): SectionRole | null {
   const name = section.name.toLowerCase().replace(/\s*\d+$/, '');
   return section.role ?? SECTION_ROLES.find((role) => role === name) ?? (name === 'montuno' ? 'coro' : null);
 }

@@ -72,7 +72,7 @@ function sectionRows(section: Section, index: number, chart: Chart): Row[] {
 }
 
 /** The head of a section as it is typed. */
-export function writeHead(section: Omit<Section, 'bars'>): string {
+function writeHead(section: Omit<Section, 'bars'>): string {
   const parts = [section.name];
   if (section.role ?? section.unknownRole) parts.push(`role: ${section.role ?? section.unknownRole}`);
   if (section.times > 1) parts.push(`x${section.times}`);

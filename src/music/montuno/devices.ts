@@ -14,7 +14,7 @@ export interface DeviceRow {
 const alone = (sketches: readonly Sketch[]): readonly Sketch[] => sketches;
 
 /** The devices, in the order in which they work on a figure. */
-export const DEVICES: readonly DeviceRow[] = [
+const DEVICES: readonly DeviceRow[] = [
   {
     device: 'one-bar-neutral',
     name: 'one-bar neutral',

@@ -13,7 +13,7 @@ export interface LevelRow {
 }
 
 /** The levels, from 1; the row of level n stands at n − 1. */
-export const LEVELS: readonly LevelRow[] = [
+const LEVELS: readonly LevelRow[] = [
   { level: 1, name: 'sparse', movingLines: false, approach: 'diatonic', everyChord: true },
   { level: 2, name: 'standard', movingLines: false, approach: 'diatonic', everyChord: false },
   { level: 3, name: 'moving line', movingLines: true, approach: 'diatonic', everyChord: false },

@@ -5,7 +5,7 @@ import { degreeSemitones, mod12 } from '../pitch/spell';
 import { COSTS, innerDegreeCost, octaveDegreeCost } from './costs';
 
 /** Pitches here are semitones above the tonic, so that a figure does not depend on the key. */
-export const OCTAVE_WINDOW = { from: -8, to: 9 } as const;
+const OCTAVE_WINDOW = { from: -8, to: 9 } as const;
 
 /** A note of a hand shape. */
 export interface ShapeNote {

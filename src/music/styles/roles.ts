@@ -14,7 +14,7 @@ export interface RoleRow {
 }
 
 /** All rows are common practice, no source, except that choruses get the fuller band (Conte, Guide to Latin Percussion; Wikipedia, “Salsa (musical structure)”). */
-export const ROLES: readonly RoleRow[] = [
+const ROLES: readonly RoleRow[] = [
   { role: 'intro', level: 2, highest: 2, devices: [], loudness: 0, perVisit: 0 },
   { role: 'verse', level: 2, highest: 2, devices: [], loudness: -10, perVisit: 0 },
   { role: 'coro', level: 3, highest: 4, devices: [], loudness: 0, perVisit: 3 },

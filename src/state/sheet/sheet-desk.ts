@@ -16,7 +16,7 @@ const notesKey = (chartId: string): string => `sheet/${chartId}`;
 /** Shape of both records. */
 const VERSION = 1;
 /** The levels of "one tune at three levels": sparse, standard, with pickups. */
-export const THREE_LEVELS = [1, 2, 4] as const satisfies readonly Level[];
+const THREE_LEVELS = [1, 2, 4] as const satisfies readonly Level[];
 
 /** What stands on the Sheet place. */
 export interface SheetState {

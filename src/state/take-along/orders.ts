@@ -16,7 +16,7 @@ import type { Choices, FileKind, WhichTempo } from './choices';
 export type OnDesk = Pick<DeskState, 'music' | 'settings'>;
 
 /** A tempo of the desk, in half notes a minute. */
-export const tempoOf = (settings: Settings, which: WhichTempo) => halfNotesPerMinute(which === 'now' ? settings.tempo : settings.goalTempo);
+const tempoOf = (settings: Settings, which: WhichTempo) => halfNotesPerMinute(which === 'now' ? settings.tempo : settings.goalTempo);
 
 /** The key that lies so many semitones above the desk's. */
 export function keyAbove({ music, settings }: OnDesk, semitones: number): Key | null {
