@@ -5,6 +5,8 @@ import { RhythmPad } from '../figure/RhythmPad';
 import { StrokeEditor } from '../figure/StrokeEditor';
 import { Boards } from './Boards';
 import { Controls } from './Controls';
+import { Judged } from './Judged';
+import { Making } from './Making';
 import { Swatches } from './Swatches';
 import '../app/app.css';
 import '../transport/transport.css';
@@ -50,6 +52,8 @@ export function PartsPage({ desk }: { readonly desk: Desk }) {
         steps={12}
         own={{ text: 'o.ii.o .o.i.o', direction: '3-2' }}
       />
+      <Judged />
+      <Making />
       {score && <Boards score={score} />}
     </main>
   );
