@@ -11,6 +11,7 @@ import type { InstrumentName } from '../performance/sounds/sample-set';
 import type { BankSound } from '../performance/sounds/sound-bank';
 import { instrumentOf, pickSound } from '../performance/sounds/sound-bank';
 import type { Mix } from '../state/ports';
+import { supplyHold } from './hold-value';
 
 /*
  * The sounding side: voices → one gain per part → sum → ceiling → overall loudness → stop gate → the device.
@@ -59,6 +60,7 @@ interface Voice {
 
 /** A desk on a context of the browser's, live or offline. One per context. */
 export function createDesk(native: BaseAudioContext): Desk {
+  supplyHold();
   // Tone's own declarations name a wrapper library's classes; it takes the browser's as well.
   const context = new Context({ context: native as never, clockSource: 'offline', lookAhead: 0 });
   setContext(context);

@@ -88,6 +88,22 @@ test('Stop is silent within 50 ms, without a click, and nothing that was on its 
   }
 });
 
+test('where parameters cannot hold a value, as in Firefox and Safari, notes end, Stop is silent and mutes hold all the same', async ({
+  page,
+}) => {
+  await page.addInitScript(() => Reflect.deleteProperty(AudioParam.prototype, 'cancelAndHoldAtTime'));
+  const errors = await open(page);
+  const found = await page.evaluate(() => window.bench.stopped('recorded'));
+  expect(found.before).toBeGreaterThan(0.02);
+  expect(found.after).toBeLessThan(1e-5);
+  expect(found.steepestDuring).toBeLessThanOrEqual(found.steepestBefore);
+  expect(found.left).toBe(0);
+  const { part, countIn } = await page.evaluate(() => window.bench.muted());
+  expect(part).toBeLessThan(1e-5);
+  expect(countIn).toBeGreaterThan(0.05);
+  expect(errors).toEqual([]);
+});
+
 test('tuning bends what sounds already, by the cents asked for', async ({ page }) => {
   await open(page);
   for (const cents of [50, -50]) {
