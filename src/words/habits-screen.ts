@@ -5,6 +5,8 @@ export const HABITS_SCREEN = {
     'touch a note': 'Touch a note: one sentence says why it is there.',
     'exchange the sides': 'The other direction? ⇄ exchanges the sides.',
   },
+  /** The first one where there is no keyboard. */
+  pressPlayByTouch: 'Press Play: the band comes in.',
   hintSeen: 'Got it',
   hintName: 'A hint',
   pedals: 'Pedals',

@@ -22,8 +22,6 @@ export const SETTINGS_SCREEN = {
   hands: 'Hands',
   devices: 'Devices',
   colour: 'Colour',
-  another: 'Another one',
-  anotherHint: 'the same level with another line',
   key: 'Key',
   keyHint: 'from the chart’s own key upward',
   countIn: 'Count-in',

@@ -1,12 +1,26 @@
+import { useRef } from 'react';
+import { Caution } from '../transport/Caution';
 import { useDeskItself } from './desk-context';
 import { HintLine } from './HintLine';
 import { useHabitsRoom } from './habits-context';
 import { usePedals } from './use-pedals';
+import { useTakesRoom } from './use-takes-room';
+import './hints.css';
 
-/** What comes once the page stands: the hints of the first minutes where `hints` asks for them, and pedals that send keys of their own. */
-export function Afterwards({ hints }: { readonly hints: boolean }) {
+/** The board leaves the line its height. */
+const keepRoom = (height: number): void => document.documentElement.style.setProperty('--line-px', `${height}px`);
+
+/** What comes once the page stands: pedals that send keys of their own and, where `lines` asks for it, the place above the transport where a caution or a hint stands and covers nothing. */
+export function Afterwards({ lines }: { readonly lines: boolean }) {
   const desk = useDeskItself();
   const room = useHabitsRoom();
+  const place = useRef<HTMLDivElement>(null);
   usePedals(desk, room);
-  return room && hints && <HintLine room={room} />;
+  useTakesRoom(place, keepRoom);
+  return (
+    <div className="page-line" ref={place}>
+      <Caution shown={lines} />
+      {lines && room && <HintLine room={room} />}
+    </div>
+  );
 }

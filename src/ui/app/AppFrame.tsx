@@ -21,6 +21,7 @@ const JournalPlace = lazy(() => import('../journal/JournalPlace').then((module) 
 const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
 const Notices = lazy(() => import('./Notices').then((module) => ({ default: module.Notices })));
 const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
+const ViewPanel = lazy(() => import('./ViewPanel').then((module) => ({ default: module.ViewPanel })));
 
 /** The whole page around one desk. `habits` fetches what was settled once on this device. */
 export function AppFrame({ desk, habits = null }: { readonly desk: Desk; readonly habits?: (() => Promise<HabitsRoom>) | null }) {
@@ -35,7 +36,7 @@ export function AppFrame({ desk, habits = null }: { readonly desk: Desk; readonl
 
 function Page({ desk }: { readonly desk: Desk }) {
   const place = usePlace();
-  const [open, setOpen] = useState<'balance' | 'keys' | null>(null);
+  const [open, setOpen] = useState<'balance' | 'keys' | 'view' | null>(null);
   const [stand, setStand] = useState(false);
   const leaving = useRef<(() => void) | null>(null);
   // A transition keeps the page in sight while a panel is fetched.
@@ -43,6 +44,7 @@ function Page({ desk }: { readonly desk: Desk }) {
     () => ({
       balance: () => startTransition(() => setOpen((now) => (now === 'balance' ? null : 'balance'))),
       keys: () => startTransition(() => setOpen('keys')),
+      view: () => startTransition(() => setOpen((now) => (now === 'view' ? null : 'view'))),
       stand: () => {
         if (leaving.current) leaving.current();
         else
@@ -62,7 +64,7 @@ function Page({ desk }: { readonly desk: Desk }) {
   useShortcuts(desk, panels);
   return (
     <>
-      <Header place={place} balanceOpen={open === 'balance'} onBalance={panels.balance} onKeys={panels.keys} onStand={panels.stand} />
+      <Header place={place} open={open} panels={panels} />
       {stand && (
         <button type="button" className="key leave-stand" onClick={panels.stand}>
           {SCREEN.leaveFullScreen}
@@ -71,10 +73,10 @@ function Page({ desk }: { readonly desk: Desk }) {
       <Suspense fallback={null}>
         {open === 'balance' && <BalancePanel onClose={close} />}
         {open === 'keys' && <KeyList onClose={close} />}
+        {open === 'view' && <ViewPanel onClose={close} onBalance={panels.balance} onKeys={panels.keys} onStand={panels.stand} />}
       </Suspense>
       <Suspense fallback={null}>
         <Notices />
-        <Afterwards hints={place === 'practise' && !stand} />
       </Suspense>
       <main id="music" className={`place place-${place}`} tabIndex={-1}>
         {place !== 'practise' && <h1 className="visually-hidden">{SCREEN.places[place]}</h1>}
@@ -88,6 +90,9 @@ function Page({ desk }: { readonly desk: Desk }) {
           </Suspense>
         </Shield>
       </main>
+      <Suspense fallback={null}>
+        <Afterwards lines={place === 'practise' && !stand} />
+      </Suspense>
       <Transport onBalance={panels.balance} onKeys={panels.keys} onStand={panels.stand} />
     </>
   );

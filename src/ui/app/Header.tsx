@@ -1,4 +1,6 @@
+import { LANGUAGE_NAMES, LANGUAGES } from '../../words/language';
 import { SCREEN } from '../../words/screen';
+import { spokenLanguage } from '../../words/speak';
 import { useDesk, useRun } from './desk-context';
 import { PLACES, type Place } from './use-place';
 import { useTheme } from './use-theme';
@@ -6,12 +8,12 @@ import { useTheme } from './use-theme';
 /** Name, places, and what changes the look of the page. */
 export function Header(props: {
   readonly place: Place;
-  readonly balanceOpen: boolean;
-  readonly onBalance: () => void;
-  readonly onKeys: () => void;
-  readonly onStand: () => void;
+  readonly open: string | null;
+  readonly panels: Readonly<Record<'balance' | 'keys' | 'view' | 'stand', () => void>>;
 }) {
   const run = useRun();
+  const { panels } = props;
+  const otherLanguage = LANGUAGES.find((language) => language !== spokenLanguage());
   const otherTheme = useTheme() === 'night' ? 'paper' : 'night';
   const view = useDesk((state) => state.settings.view);
   return (
@@ -36,19 +38,22 @@ export function Header(props: {
         >
           {SCREEN.view.staff}
         </button>
-        <button type="button" className="plain header-balance" aria-expanded={props.balanceOpen} onClick={props.onBalance}>
+        <button type="button" className="plain header-balance" aria-expanded={props.open === 'balance'} onClick={panels.balance}>
           {SCREEN.balance}
         </button>
         {props.place === 'practise' && (
-          <button type="button" className="plain" onClick={props.onStand}>
+          <button type="button" className="plain header-stand" onClick={panels.stand}>
             {SCREEN.fullScreen}
           </button>
         )}
-        <button type="button" className="plain keys-button" onClick={props.onKeys}>
+        <button type="button" className="plain keys-button" onClick={panels.keys}>
           {SCREEN.shortcutsName}
         </button>
-        <button type="button" className="plain" onClick={() => run({ kind: 'prefer', preferences: { theme: otherTheme } })}>
+        <button type="button" className="plain header-theme" onClick={() => run({ kind: 'prefer', preferences: { theme: otherTheme } })}>
           {SCREEN.theme[otherTheme]}
+        </button>
+        <button type="button" className="plain header-looks" aria-expanded={props.open === 'view'} onClick={panels.view}>
+          {SCREEN.looks} <span lang={otherLanguage}>{otherLanguage && LANGUAGE_NAMES[otherLanguage]}</span>
         </button>
       </div>
     </header>

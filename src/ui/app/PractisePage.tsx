@@ -6,6 +6,7 @@ import { SCREEN } from '../../words/screen';
 import { drillsBegun } from '../drills/drills-context';
 import type { PanelOver, SelectedCell } from '../practise/board-props';
 import { PractiseBoard } from '../practise/PractiseBoard';
+import { AnotherButton } from '../transport/AnotherButton';
 import { useDesk, useDeskItself, usePlaying } from './desk-context';
 import { useHabit, useHabitsRoom } from './habits-context';
 import { NoMusic } from './NoMusic';
@@ -107,6 +108,7 @@ export function PractisePage() {
           <Suspense fallback={null}>
             <PlayAlongButton open={along} onToggle={() => setAlong(!along)} />
           </Suspense>
+          <AnotherButton />
         </div>
       </PractiseBoard>
       <Suspense fallback={null}>{place && editing && <StrokeEditing place={place} onClose={() => setPlace(null)} />}</Suspense>

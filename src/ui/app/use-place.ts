@@ -1,4 +1,4 @@
-import { startTransition, useEffect, useState } from 'react';
+import { startTransition, useEffect, useLayoutEffect, useRef, useState } from 'react';
 
 /** The places of the page, by their part of the address after `#/`. */
 export const PLACES = ['practise', 'chart', 'sheet', 'drills', 'journal'] as const;
@@ -19,5 +19,11 @@ export function usePlace(): Place {
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
   }, []);
+  // Every place is begun at its top, wherever the last one was left.
+  const last = useRef(place);
+  useLayoutEffect(() => {
+    if (place !== last.current) window.scrollTo(0, 0);
+    last.current = place;
+  }, [place]);
   return place;
 }

@@ -1,7 +1,9 @@
+import { useRef } from 'react';
 import type { BoardDrill } from '../../state/drills/board-drill';
 import type { DrillsRoom } from '../../state/drills/drills';
 import { DRILLS } from '../../words/drills';
 import { useDesk, usePlaying } from '../app/desk-context';
+import { useTakesRoom } from '../app/use-takes-room';
 import { useDrill, useDrills } from './use-drills';
 import './drills.css';
 
@@ -13,6 +15,12 @@ export function DrillBar() {
 
 function Running({ room }: { readonly room: DrillsRoom }) {
   const running = useDrill(room, (state) => state.running);
+  return running && <Line room={room} running={running} />;
+}
+
+function Line({ room, running }: { readonly room: DrillsRoom; readonly running: BoardDrill }) {
+  const bar = useRef<HTMLElement>(null);
+  useTakesRoom(bar);
   const passes = useDrill(room, (state) => state.passes);
   const clean = useDrill(room, (state) => state.clean);
   const done = useDrill(room, (state) => state.done);
@@ -20,9 +28,8 @@ function Running({ room }: { readonly room: DrillsRoom }) {
   const direction = useDesk((state) => state.settings.direction);
   const kind = useDesk((state) => state.settings.kind);
   const stopped = usePlaying((state) => state.transport.kind === 'stopped');
-  if (!running) return null;
   return (
-    <section className="drill-bar" aria-label={DRILLS.barName}>
+    <section className="drill-bar" ref={bar} aria-label={DRILLS.barName}>
       <h2>{DRILLS.names[running.name]}</h2>
       <p role="status">
         {done ? DRILLS.done : lineOf(running, { key, direction, kind })} <span className="drill-tally">{DRILLS.passes(clean, passes)}</span>

@@ -1,8 +1,9 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Listening } from '../../state/listening/listening';
 import type { SourceName } from '../../state/listening/ports';
 import { LISTENING } from '../../words/listening';
 import { usePlaying } from '../app/desk-context';
+import { useTakesRoom } from '../app/use-takes-room';
 import type { PanelOver } from '../practise/board-props';
 import { BandChoice } from './BandChoice';
 import { DeviceLine } from './DeviceLine';
@@ -30,16 +31,7 @@ export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
   const listening = useListening();
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const row = useRef<HTMLElement>(null);
-  // The board below measures its room when the window changes: this row takes some of it.
-  useLayoutEffect(() => {
-    const tell = (): void => void window.dispatchEvent(new Event('resize'));
-    const observer = typeof ResizeObserver === 'function' && row.current ? new ResizeObserver(tell) : null;
-    if (row.current) observer?.observe(row.current);
-    return () => {
-      observer?.disconnect();
-      requestAnimationFrame(tell);
-    };
-  }, []);
+  useTakesRoom(row);
   useEffect(
     () => () => {
       listening?.leave();

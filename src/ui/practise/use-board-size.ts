@@ -26,8 +26,11 @@ export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize {
       const style = getComputedStyle(element);
       const width = box.width - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
       const said = Number.parseFloat(style.getPropertyValue('--transport-height'));
-      const transport = Number.isNaN(said) ? TRANSPORT_PX : said;
-      const height = Math.round(window.innerHeight - (box.top + window.scrollY) - transport);
+      // Where the bar keeps clear of a device's own edge it is higher than it says; at the side of the page it takes no height.
+      const bar = said === 0 ? null : document.querySelector<HTMLElement>('.transport-bar');
+      const transport = bar?.offsetHeight || (Number.isNaN(said) ? TRANSPORT_PX : said);
+      const line = Number.parseFloat(style.getPropertyValue('--line-room')) || 0;
+      const height = Math.round(window.innerHeight - (box.top + window.scrollY) - transport - line);
       const row = element.firstElementChild;
       const below = row !== null && Number(getComputedStyle(row).order) > 0;
       const top = below ? 0 : Math.round(row?.getBoundingClientRect().height ?? 0);

@@ -2,8 +2,8 @@ import { useEffect, useState } from 'react';
 import { PAGE_NOTICES } from '../../words/page-notices';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 
-/** One line about hands and arms, after the first stop of a visit and never while the music runs, until it has been understood once. */
-export function Caution() {
+/** One line about hands and arms, after the first stop of a visit and never while the music runs, until it has been understood once; `shown` where there is a place for it. */
+export function Caution({ shown }: { readonly shown: boolean }) {
   const run = useRun();
   const seen = useDesk((state) => state.preferences.cautionSeen);
   const stopped = usePlaying((state) => state.transport.kind === 'stopped');
@@ -11,7 +11,7 @@ export function Caution() {
   useEffect(() => {
     if (!stopped) setPlayed(true);
   }, [stopped]);
-  if (seen || !stopped || !played) return null;
+  if (!shown || seen || !stopped || !played) return null;
   return (
     <p className="caution" role="status">
       {PAGE_NOTICES.caution}

@@ -10,7 +10,7 @@ import { Picker } from './Picker';
 
 const LEVELS_OWN = '';
 
-/** The figure: level, colour, devices, cells, and another one like it. */
+/** The figure: level, colour, devices, cells. */
 export function FigureGroup() {
   const run = useRun();
   const { level, colour, devices, cells, kind } = useDesk((state) => state.settings);
@@ -35,9 +35,6 @@ export function FigureGroup() {
           options={COLOURS.map((value) => ({ value, label: CHANGES.colours[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { colour: value } })}
         />
-        <button type="button" className="key key-another" title={SETTINGS_SCREEN.anotherHint} onClick={() => run({ kind: 'another one' })}>
-          {SETTINGS_SCREEN.another}
-        </button>
       </div>
       <fieldset className="choice choice-loose">
         <legend>{SETTINGS_SCREEN.devices}</legend>

@@ -1,6 +1,7 @@
 import { lazy, Suspense, startTransition, useEffect, useId, useState } from 'react';
 import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
+import { AnotherButton } from './AnotherButton';
 import { DirectionSwitch } from './DirectionSwitch';
 import { HandSwitches } from './HandSwitches';
 import { LevelStepper } from './LevelStepper';
@@ -11,6 +12,7 @@ import './transport.css';
 const fetchMore = () => import('./MoreSheet');
 const CueButton = lazy(() => import('./CueButton').then((module) => ({ default: module.CueButton })));
 const TransportNotices = lazy(() => import('./TransportNotices').then((module) => ({ default: module.TransportNotices })));
+const TempoSheet = lazy(() => import('./TempoSheet').then((module) => ({ default: module.TempoSheet })));
 const MoreSheet = lazy(() => fetchMore().then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
@@ -20,25 +22,31 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   const cue = usePlaying((state) => state.vamp !== null);
   const ready = useDesk((state) => state.music !== null);
   const direction = useDesk((state) => state.settings.direction);
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState<'more' | 'tempo' | null>(null);
   const sheetId = useId();
   useEffect(() => void fetchMore(), []);
+  const close = (): void => setOpen(null);
+  const toggle = (sheet: 'more' | 'tempo') => () => startTransition(() => setOpen((now) => (now === sheet ? null : sheet)));
   return (
     <section className="transport" aria-label={SCREEN.transportName}>
       <Suspense fallback={null}>
         <TransportNotices />
       </Suspense>
-      <Suspense fallback={null}>{open && <MoreSheet {...props} id={sheetId} onClose={() => setOpen(false)} />}</Suspense>
+      <Suspense fallback={null}>
+        {open === 'more' && <MoreSheet {...props} id={sheetId} onClose={close} />}
+        {open === 'tempo' && <TempoSheet id={sheetId} onClose={close} />}
+      </Suspense>
       <div className="transport-bar">
         <button type="button" className="play" disabled={!ready} onClick={() => run({ kind: 'play or stop' })}>
           {stopped ? SCREEN.play : SCREEN.stop}
         </button>
         <Suspense fallback={null}>{cue && <CueButton />}</Suspense>
-        <TempoControl />
+        <TempoControl open={open === 'tempo'} sheetId={sheetId} onOpen={toggle('tempo')} />
         <DirectionSwitch direction={direction} onExchange={() => run({ kind: 'exchange sides' })} />
         <div className="from-medium">
           <LevelStepper />
         </div>
+        <AnotherButton />
         <div className="from-wide">
           <HandSwitches />
         </div>
@@ -48,11 +56,11 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
         <button
           type="button"
           className="key key-more"
-          aria-expanded={open}
-          aria-controls={open ? sheetId : undefined}
-          onClick={() => startTransition(() => setOpen(!open))}
+          aria-expanded={open === 'more'}
+          aria-controls={open === 'more' ? sheetId : undefined}
+          onClick={toggle('more')}
         >
-          {open ? SCREEN.less : SCREEN.more}
+          {open === 'more' ? SCREEN.less : SCREEN.more}
         </button>
       </div>
     </section>

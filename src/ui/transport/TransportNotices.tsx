@@ -1,15 +1,13 @@
 import { PAGE_NOTICES } from '../../words/page-notices';
 import { usePlaying } from '../app/desk-context';
 import { Announcer } from './Announcer';
-import { Caution } from './Caution';
 
-/** What the transport has to say now and then: a change that is coming, the line about hands and arms, sound that does not start. */
+/** What the transport has to say now and then: a change that is coming, sound that does not start. */
 export function TransportNotices() {
   const blocked = usePlaying((state) => (state.sound.kind === 'blocked' ? state.sound.reason : null));
   return (
     <>
       <Announcer />
-      <Caution />
       {blocked !== null && (
         <p className="transport-blocked" role="alert">
           {PAGE_NOTICES.blocked(blocked)}

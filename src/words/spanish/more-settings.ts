@@ -25,8 +25,6 @@ export const AJUSTES: Said<typeof SETTINGS_SCREEN> = {
   hands: 'Manos',
   devices: 'Recursos',
   colour: 'Color',
-  another: 'Otra más',
-  anotherHint: 'el mismo nivel con otra línea',
   key: 'Tono',
   keyHint: 'desde el tono del cifrado hacia arriba',
   countIn: 'Entrada',

@@ -61,10 +61,11 @@ export const FIGURA: Said<typeof FIGURE_SCREEN> = {
 /** Hints, pedals and view in Spanish. */
 export const COSTUMBRES: Said<typeof HABITS_SCREEN> = {
   hints: {
-    'press play': 'Pulsa Tocar, o la barra espaciadora: la banda entra por el lado correcto de la clave.',
-    'touch a note': 'Toca una nota: suena, y una frase dice por qué está ahí.',
-    'exchange the sides': '¿La piden en la otra dirección? El panel con ⇄ cambia los lados.',
+    'press play': 'Pulsa Tocar, o la barra espaciadora: entra la banda.',
+    'touch a note': 'Toca una nota: una frase dice por qué está ahí.',
+    'exchange the sides': '¿La otra dirección? ⇄ cambia los lados.',
   },
+  pressPlayByTouch: 'Pulsa Tocar: entra la banda.',
   hintSeen: 'Entendido',
   hintName: 'Una pista',
   pedals: 'Pedales',

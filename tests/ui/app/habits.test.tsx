@@ -65,6 +65,8 @@ describe('The hints of the first minutes', () => {
       </>,
     );
     act(() => desk.run({ kind: 'prefer', preferences: { cautionSeen: true } }));
+    expect(screen.queryByRole('complementary')).toBeNull();
+    fireEvent.click(document.body);
     expect(screen.getByText(/Press Play/)).toBeTruthy();
     act(() => desk.run({ kind: 'play or stop' }));
     expect(screen.queryByRole('complementary')).toBeNull();
@@ -83,12 +85,14 @@ describe('The hints of the first minutes', () => {
     const { desk } = await show(<HintLine room={room} />);
     act(() => desk.run({ kind: 'prefer', preferences: { cautionSeen: true } }));
     await act(async () => desk.run({ kind: 'open', chartId: 'demo-rain-on-the-slipway' }));
+    fireEvent.click(document.body);
     expect(screen.getByText(/exchanges the sides/)).toBeTruthy();
   });
 
   it('are waved away with one press', async () => {
     const room = await createHabits(new DeviceStorage().tab());
     const { user } = await show(<HintLine room={room} />);
+    fireEvent.click(document.body);
     await user.click(screen.getByRole('button', { name: 'Got it' }));
     expect(room.habits.getState().seen).toEqual(['press play']);
   });

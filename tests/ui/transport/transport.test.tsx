@@ -1,6 +1,7 @@
 import { fireEvent, screen, within } from '@testing-library/react';
 import type { UserEvent } from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
+import { Caution } from '../../../src/ui/transport/Caution';
 import { Transport } from '../../../src/ui/transport/Transport';
 import { show } from '../app/show';
 
@@ -30,6 +31,22 @@ describe('The transport', () => {
     desk.run({ kind: 'prefer', preferences: { tempoUnit: 'quarter' } });
     expect(await bar().findByText('quarter notes · goal 184')).toBeTruthy();
     expect(bar().getByText('130')).toBeTruthy();
+  });
+
+  it('opens the goal from the tempo itself, and closes it on Escape', async () => {
+    const { user, state } = await transport();
+    await user.click(button('64 half notes · goal 92'));
+    await user.click(await screen.findByRole('button', { name: 'Higher goal' }));
+    expect(state().settings.goalTempo).toBe(93);
+    await user.keyboard('{Escape}');
+    expect(screen.queryByRole('button', { name: 'Higher goal' })).toBeNull();
+  });
+
+  it('plays another figure with one touch', async () => {
+    const { user, state } = await transport();
+    const before = state().music?.score.parts.rightHand;
+    await user.click(button('Another one'));
+    expect(state().music?.score.parts.rightHand).not.toEqual(before);
   });
 
   it('exchanges the two panels with one press', async () => {
@@ -75,7 +92,12 @@ describe('The transport', () => {
   });
 
   it('shows the caution after the first stop and never again once it is understood', async () => {
-    const { user, state } = await transport();
+    const { user, state } = await show(
+      <>
+        <Caution shown />
+        <Transport onBalance={() => undefined} onKeys={() => undefined} onStand={() => undefined} />
+      </>,
+    );
     expect(screen.queryByText(/stop when it hurts/i)).toBeNull();
     await user.click(button('Play'));
     expect(screen.queryByText(/stop when it hurts/i)).toBeNull();
