@@ -109,7 +109,10 @@ export function lintConfig() {
         },
       },
       { includes: ['src/cli/**', 'tests/**'], linter: { rules: { suspicious: { noConsole: 'off' } } } },
-      { includes: ['vite.config.ts', 'tests/browser/playwright.config.ts'], linter: { rules: { style: { noDefaultExport: 'off' } } } },
+      {
+        includes: ['vite.config.ts', 'tests/*/playwright.config.ts', 'tests/engines/quiet-sink.ts'],
+        linter: { rules: { style: { noDefaultExport: 'off' } } },
+      },
     ],
   };
 }
