@@ -68,4 +68,6 @@ export const SCREEN = {
   failed: 'This part of the page could not be shown.',
   reload: 'Load the page again',
   shortcutsName: 'Keys',
+  words: 'Words',
+  wordsShort: 'A–Z',
 } as const;

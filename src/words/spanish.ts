@@ -8,6 +8,7 @@ import { FAULT_WORDS } from './fault';
 import { FIGURE_SCREEN } from './figure-screen';
 import { FINDINGS } from './findings';
 import { FORM_WORDS } from './form-map';
+import { GLOSSARY_WORDS } from './glossary';
 import { GRID_WORDS } from './grid';
 import { HABITS_SCREEN } from './habits-screen';
 import { SHAPE_WORDS } from './hand-shape';
@@ -35,6 +36,7 @@ import { PIEZAS } from './spanish/counting';
 import { EJERCICIOS } from './spanish/drills';
 import { HALLAZGOS } from './spanish/findings';
 import { FORMA } from './spanish/form-map';
+import { GLOSARIO } from './spanish/glossary';
 import { CUADRICULA } from './spanish/grid';
 import { IMPORTAR } from './spanish/import';
 import { DIARIO } from './spanish/journal';
@@ -68,6 +70,7 @@ export const SPANISH: readonly Translation[] = [
   [CHART_SCREEN, CIFRADO],
   [FIGURE_SCREEN, FIGURA],
   [FORM_WORDS, FORMA],
+  [GLOSSARY_WORDS, GLOSARIO],
   [GRID_WORDS, CUADRICULA],
   [HABITS_SCREEN, COSTUMBRES],
   [SHAPE_WORDS, MANO],

@@ -2,7 +2,7 @@ import { DEFAULT_LANGUAGE, type Language } from './language';
 
 /*
  * Words are read from their tables at the moment they are shown, so a language is put in force by laying its words over the tables, and taken
- * back by laying the English ones, kept aside, over them again. A word that a language lacks stays English. Whoever draws from the tables
+ * back by laying the English ones, kept aside, over them again. A word that a language lacks, or has in another shape, stays English. Whoever draws from the tables
  * draws again after a change.
  */
 
@@ -36,6 +36,6 @@ function overlay(table: object, words: object): void {
   for (const [key, said] of Object.entries(words)) {
     const now = target[key];
     if (isTable(now) && isTable(said)) overlay(now, said);
-    else if (key in target) target[key] = said;
+    else if (isTable(now) === isTable(said) && typeof now === typeof said) target[key] = said;
   }
 }

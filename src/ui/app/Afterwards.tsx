@@ -1,4 +1,5 @@
 import { useRef } from 'react';
+import { Glossary } from '../glossary/Glossary';
 import { Caution } from '../transport/Caution';
 import { useDeskItself } from './desk-context';
 import { HintLine } from './HintLine';
@@ -10,7 +11,7 @@ import './hints.css';
 /** The board leaves the line its height. */
 const keepRoom = (height: number): void => document.documentElement.style.setProperty('--line-px', `${height}px`);
 
-/** What comes once the page stands: pedals that send keys of their own and, where `lines` asks for it, the place above the transport where a caution or a hint stands and covers nothing. */
+/** What comes once the page stands: the glossary, pedals that send keys of their own and, where `lines` asks for it, the place above the transport where a caution or a hint stands and covers nothing. */
 export function Afterwards({ lines }: { readonly lines: boolean }) {
   const desk = useDeskItself();
   const room = useHabitsRoom();
@@ -18,9 +19,12 @@ export function Afterwards({ lines }: { readonly lines: boolean }) {
   usePedals(desk, room);
   useTakesRoom(place, keepRoom);
   return (
-    <div className="page-line" ref={place}>
-      <Caution shown={lines} />
-      {lines && room && <HintLine room={room} />}
-    </div>
+    <>
+      <Glossary />
+      <div className="page-line" ref={place}>
+        <Caution shown={lines} />
+        {lines && room && <HintLine room={room} />}
+      </div>
+    </>
   );
 }

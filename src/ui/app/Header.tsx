@@ -1,6 +1,7 @@
 import { LANGUAGE_NAMES, LANGUAGES } from '../../words/language';
 import { SCREEN } from '../../words/screen';
 import { spokenLanguage } from '../../words/speak';
+import { askWord } from '../glossary/asked-word';
 import { useDesk, useRun } from './desk-context';
 import { PLACES, type Place } from './use-place';
 import { useTheme } from './use-theme';
@@ -46,6 +47,15 @@ export function Header(props: {
             {SCREEN.fullScreen}
           </button>
         )}
+        <button
+          type="button"
+          className="plain header-words"
+          aria-haspopup="dialog"
+          data-short={SCREEN.wordsShort}
+          onClick={() => askWord('all')}
+        >
+          {SCREEN.words}
+        </button>
         <button type="button" className="plain keys-button" onClick={panels.keys}>
           {SCREEN.shortcutsName}
         </button>

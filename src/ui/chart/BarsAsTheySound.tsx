@@ -1,7 +1,9 @@
 import { memo } from 'react';
 import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
 import { CHART_SCREEN } from '../../words/chart-screen';
+import { GRID_WORDS } from '../../words/grid';
 import { printedChord } from '../../words/spoken';
+import { Word } from '../glossary/Word';
 
 /** A long form is drawn up to here; typing stays quick. */
 const DRAWN = 400;
@@ -38,8 +40,16 @@ function VisitRows(props: {
     <div className={odd || visit.otherSide ? 'visit visit-turn' : 'visit'}>
       <h3>
         {visit.section} <span className="caption">{CHART_SCREEN.section({ bars: count, side: visit.side })}</span>
-        {odd && <span className="flag">{CHART_SCREEN.oddSection}</span>}
-        {visit.otherSide && <span className="flag">{CHART_SCREEN.otherSide(visit.side)}</span>}
+        {odd && (
+          <span className="flag">
+            <Word of="direction">{CHART_SCREEN.oddSection}</Word>
+          </span>
+        )}
+        {visit.otherSide && (
+          <span className="flag">
+            <Word of="direction">{CHART_SCREEN.otherSide(visit.side)}</Word>
+          </span>
+        )}
       </h3>
       <ol className="bars">
         {bars.map((bar) => (
@@ -50,12 +60,12 @@ function VisitRows(props: {
               aria-current={bar.index === cursor || undefined}
               onClick={() => onStartAt(bar.index)}
             >
-              <span className="visually-hidden">{`${CHART_SCREEN.bar(bar.index)}, ${bar.side}-side, ${barWords(bar)}`}</span>
+              <span className="visually-hidden">{`${CHART_SCREEN.bar(bar.index)}, ${GRID_WORDS.sideName(bar.side)}, ${barWords(bar)}`}</span>
               <span className="bar-chords" aria-hidden="true">
                 {barWords(bar)}
               </span>
               <span className="bar-side" aria-hidden="true">
-                {bar.index + 1} · {bar.side}-side
+                {bar.index + 1} · {GRID_WORDS.sideName(bar.side)}
               </span>
             </button>
           </li>
@@ -66,7 +76,7 @@ function VisitRows(props: {
 }
 
 function barWords(bar: SoundingBar): string {
-  if (bar.playing === 'nobody') return 'stop';
+  if (bar.playing === 'nobody') return GRID_WORDS.stop;
   const words = bar.chords.map((chord) => (chord.push ? '>' : '') + printedChord(chord.symbol)).join(' ');
   return words === '' ? '—' : words;
 }

@@ -7,6 +7,7 @@ import { PAD_WORDS } from '../../words/rhythm-pad';
 import { printedNote } from '../../words/spoken';
 import { ReasonedButton } from './ReasonedButton';
 import './figure.css';
+import { Worded } from '../glossary/Worded';
 
 /** The place that was touched on the grid, with the right hand's stroke that is struck there. */
 export interface TouchedPlace {
@@ -45,7 +46,11 @@ export function StrokeEditor(props: StrokeEditorProps) {
         <strong>{PAD_WORDS.place(bar, side, step, sixEight)}</strong>
         {stroke && ` · ${[...new Set(stroke.names.map(printedNote))].join(' ')}`}
         {changes > 0 && <span className="caption"> · {PAD_WORDS.changes(changes)}</span>}
-        {props.why !== '' && <span className="editor-why">{props.why}</span>}
+        {props.why !== '' && (
+          <span className="editor-why">
+            <Worded text={props.why} />
+          </span>
+        )}
       </p>
       <div className="group-row">
         {stroke ? <StrokeChanges {...props} stroke={stroke} /> : <NewStroke {...props} />}

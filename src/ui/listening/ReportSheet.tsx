@@ -8,6 +8,7 @@ import { FINDINGS } from '../../words/findings';
 import { LISTENING } from '../../words/listening';
 import { useDesk } from '../app/desk-context';
 import { usePanel } from '../app/use-panel';
+import { Worded } from '../glossary/Worded';
 import { CalibrationOffer } from './CalibrationOffer';
 import { isMisplaced } from './misplaced';
 import { PlayedInSheet } from './PlayedInSheet';
@@ -52,7 +53,9 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
         <ol className="findings">
           {assessment.findings.map((finding) => (
             <li key={`${finding.facts.kind} ${finding.loop.fromBar}`}>
-              <p>{FINDINGS.sentence(inForm(finding.facts, barOf), take.music.performance.clave.cycleSteps === 12)}</p>
+              <p>
+                <Worded text={FINDINGS.sentence(inForm(finding.facts, barOf), take.music.performance.clave.cycleSteps === 12)} />
+              </p>
               <button type="button" className="key" onClick={() => listening.loop(finding.loop)}>
                 {LISTENING.loopIt(barOf(finding.loop.fromBar) + 1, barOf(finding.loop.toBar - 1) + 1)}
               </button>

@@ -1,6 +1,7 @@
 import type { StrokeShape } from '../../layout/grid/percussion-rows';
 import { FORM_WORDS } from '../../words/form-map';
 import { GRID_WORDS } from '../../words/grid';
+import { Worded } from '../glossary/Worded';
 import { StrokeMark } from './StrokeMark';
 
 const SHAPES: readonly StrokeShape[] = ['accent', 'open', 'slap', 'plain'];
@@ -17,7 +18,7 @@ export function PercussionCaption({ shown, told }: PercussionCaptionProps) {
   const names = told.map(GRID_WORDS.instrumentName);
   return (
     <p className="percussion-caption">
-      <span>{names.length > 0 && (shown.length > 0 ? FORM_WORDS.alsoPlaying(names) : FORM_WORDS.allPlaying(names))}</span>
+      <span>{names.length > 0 && <Worded text={shown.length > 0 ? FORM_WORDS.alsoPlaying(names) : FORM_WORDS.allPlaying(names)} />}</span>
       {shown.length > 0 && (
         <span className="shapes" aria-hidden="true">
           {SHAPES.map((shape) => (

@@ -1,4 +1,5 @@
 import { FORM_WORDS } from '../../words/form-map';
+import { Worded } from '../glossary/Worded';
 
 /** What the note is given. */
 export interface WhyNoteProps {
@@ -12,7 +13,9 @@ export interface WhyNoteProps {
 export function WhyNote({ sentence, at, onClose }: WhyNoteProps) {
   return (
     <aside className="why" data-at={at} aria-label={FORM_WORDS.why} role="status">
-      <p>{sentence}</p>
+      <p>
+        <Worded text={sentence} />
+      </p>
       <button type="button" onClick={onClose}>
         {FORM_WORDS.close}
       </button>

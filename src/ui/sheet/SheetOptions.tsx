@@ -37,6 +37,7 @@ export function SheetOptions({ choice, onChoose, notes, onNote, score, looped, r
             <>
               <ChoiceRow
                 name={words.task}
+                word="crossed"
                 values={TASKS}
                 labels={words.tasks}
                 value={choice.task}
@@ -62,6 +63,7 @@ export function SheetOptions({ choice, onChoose, notes, onNote, score, looped, r
           />
           <ChoiceRow
             name={words.habit}
+            word="tempo"
             values={HABITS}
             labels={words.habits}
             value={choice.habit}

@@ -23,6 +23,7 @@ export function BandGroup() {
       <h3>{FIGURE_SCREEN.band}</h3>
       <Picker
         name={FIGURE_SCREEN.style}
+        word="style"
         value={style ?? CHARTED}
         options={[
           { value: CHARTED, label: `${FIGURE_SCREEN.charted}: ${charted}` },
@@ -43,6 +44,7 @@ export function BandGroup() {
       <PercussionChoice />
       <Choice
         name={FIGURE_SCREEN.feel}
+        word="feel"
         value={feel}
         options={FEELS.map((value) => ({ value, label: FIGURE_SCREEN.feels[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { feel: value } })}

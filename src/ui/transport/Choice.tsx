@@ -1,8 +1,12 @@
 import { useId } from 'react';
+import type { WordId } from '../../words/glossary';
+import { Word } from '../glossary/Word';
 
 /** One of a few: a named row of options, of which one is taken. Arrow keys move within it. */
 export function Choice<Value extends string | number>(props: {
   readonly name: string;
+  /** The word of the glossary that the name stands for. */
+  readonly word?: WordId;
   readonly options: readonly { readonly value: Value; readonly label: string }[];
   readonly value: Value;
   readonly onChoose: (value: Value) => void;
@@ -11,7 +15,7 @@ export function Choice<Value extends string | number>(props: {
   const group = useId();
   return (
     <fieldset className={props.loose ? 'choice choice-loose' : 'choice'}>
-      <legend>{props.name}</legend>
+      <legend>{props.word ? <Word of={props.word}>{props.name}</Word> : props.name}</legend>
       <div className="choice-row">
         {props.options.map((option) => (
           <label key={option.value} className="choice-option">

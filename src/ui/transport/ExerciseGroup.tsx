@@ -3,6 +3,7 @@ import { soloSpans } from '../../layout/figure/solo-steps';
 import { BANNERS } from '../../words/banners';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { useDesk, useRun } from '../app/desk-context';
+import { Worded } from '../glossary/Worded';
 import { Choice } from './Choice';
 
 /** Exercises: the figure crossed on purpose, and the solo in three steps. */
@@ -21,9 +22,14 @@ export function ExerciseGroup() {
       >
         {FIGURE_SCREEN.crossed}
       </button>
-      {crossed && <p className="caption">{FIGURE_SCREEN.crossedHint}</p>}
+      {crossed && (
+        <p className="caption">
+          <Worded text={FIGURE_SCREEN.crossedHint} />
+        </p>
+      )}
       <Choice
         name={FIGURE_SCREEN.solo}
+        word="scaffold"
         value={solo ?? 'none'}
         options={(['none', 'example', 'scaffold'] as const).map((value) => ({ value, label: FIGURE_SCREEN.solos[value] }))}
         onChoose={(value) => run({ kind: 'set', settings: { solo: value === 'none' ? null : value } })}

@@ -5,6 +5,7 @@ import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
+import { Word } from '../glossary/Word';
 import { Choice } from './Choice';
 import { Picker } from './Picker';
 
@@ -17,9 +18,12 @@ export function FigureGroup() {
   const pairs = pairChoices(kind);
   return (
     <section className="group group-wide" aria-label={SETTINGS_SCREEN.figure}>
-      <h3>{SETTINGS_SCREEN.figure}</h3>
+      <h3>
+        <Word of="figure">{SETTINGS_SCREEN.figure}</Word>
+      </h3>
       <Choice
         name={SCREEN.level}
+        word="level"
         loose
         value={level}
         options={LEVELS.map((value) => ({
@@ -31,13 +35,16 @@ export function FigureGroup() {
       <div className="group-row">
         <Choice
           name={SETTINGS_SCREEN.colour}
+          word="colour"
           value={colour}
           options={COLOURS.map((value) => ({ value, label: CHANGES.colours[value] }))}
           onChoose={(value) => run({ kind: 'set', settings: { colour: value } })}
         />
       </div>
       <fieldset className="choice choice-loose">
-        <legend>{SETTINGS_SCREEN.devices}</legend>
+        <legend>
+          <Word of="device">{SETTINGS_SCREEN.devices}</Word>
+        </legend>
         <div className="choice-row">
           {DEVICES.map((device) => (
             <button
@@ -55,6 +62,7 @@ export function FigureGroup() {
       </fieldset>
       <Picker
         name={FIGURE_SCREEN.cells}
+        word="cell"
         value={cells ? `${cells.two} and ${cells.three}` : LEVELS_OWN}
         options={[
           { value: LEVELS_OWN, label: FIGURE_SCREEN.levelCells },

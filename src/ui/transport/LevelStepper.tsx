@@ -1,5 +1,6 @@
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
+import { Word } from '../glossary/Word';
 import { Stepper } from './Stepper';
 
 /** How busy the figure is, with the level's own word. */
@@ -17,7 +18,9 @@ export function LevelStepper() {
         onStep={(by) => run({ kind: 'step level', by })}
       >
         <output className="figure">{level === 'by section' ? '–' : level}</output>
-        <span className="caption">{SCREEN.levels[level]}</span>
+        <span className="caption">
+          <Word of="level">{SCREEN.levels[level]}</Word>
+        </span>
       </Stepper>
     </fieldset>
   );

@@ -1,6 +1,7 @@
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useDeskItself } from '../app/desk-context';
+import { Word } from '../glossary/Word';
 import { Stepper } from './Stepper';
 
 /** The whole of the loop: its ends by cycles, one bar before and after, off; and what the form does without a loop. */
@@ -9,7 +10,9 @@ export function LoopGroup() {
   const loop = useDesk((state) => state.settings.loop);
   return (
     <section className="group" aria-label={SCREEN.loop}>
-      <h3>{SCREEN.loop}</h3>
+      <h3>
+        <Word of="loop">{SCREEN.loop}</Word>
+      </h3>
       <p className="group-now">{SCREEN.loopRun(loop)}</p>
       {loop ? (
         <>

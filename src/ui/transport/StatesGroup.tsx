@@ -2,6 +2,8 @@ import { alignmentSentence } from '../../words/alignment-sentence';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
 import { NOTICES } from '../../words/notice';
 import { useDesk } from '../app/desk-context';
+import { Word } from '../glossary/Word';
+import { Worded } from '../glossary/Worded';
 import { EditTools } from './EditTools';
 
 /** What the figure states against the clave and why, and what else is worth knowing about chart and figure. */
@@ -11,9 +13,11 @@ export function StatesGroup() {
   const notices = [...new Set(score.notices.map((notice) => NOTICES.sentence(notice)))];
   return (
     <section className="group" aria-label={FIGURE_SCREEN.direction}>
-      <h3>{FIGURE_SCREEN.direction}</h3>
+      <h3>
+        <Word of="direction">{FIGURE_SCREEN.direction}</Word>
+      </h3>
       <p>
-        <strong>{score.alignment.verdict}.</strong> {alignmentSentence(score.alignment)}
+        <strong>{score.alignment.verdict}.</strong> <Worded text={alignmentSentence(score.alignment)} />
       </p>
       <p className="caption">{FIGURE_SCREEN.scope}</p>
       <EditTools />
@@ -22,7 +26,9 @@ export function StatesGroup() {
           <h3>{FIGURE_SCREEN.notices}</h3>
           <ul className="worth-knowing">
             {notices.map((notice) => (
-              <li key={notice}>{notice}</li>
+              <li key={notice}>
+                <Worded text={notice} />
+              </li>
             ))}
           </ul>
         </>

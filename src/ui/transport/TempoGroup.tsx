@@ -44,6 +44,7 @@ export function TempoGroup() {
       </div>
       <Choice
         name={SETTINGS_SCREEN.unitName}
+        word="tempo"
         value={unit}
         options={(['half', 'quarter'] as const).map((value) => ({ value, label: SCREEN.tempoUnit(value) }))}
         onChoose={(tempoUnit) => run({ kind: 'prefer', preferences: { tempoUnit } })}

@@ -64,4 +64,6 @@ export const PANTALLA: Said<typeof SCREEN> = {
   failed: 'Esta parte de la página no se pudo mostrar.',
   reload: 'Cargar la página otra vez',
   shortcutsName: 'Teclas',
+  words: 'Palabras',
+  wordsShort: 'A–Z',
 };
