@@ -66,6 +66,10 @@ for (const theme of ['light', 'dark'] as const) {
     await page.getByLabel(/As text/).fill('x.xx.x.x .x.xx.x.');
     await look('More');
     await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Words', exact: true }).click();
+    await page.getByRole('dialog', { name: 'Words' }).getByRole('button', { name: 'clave', exact: true }).click();
+    await look('Words');
+    await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Balance' }).click();
     await expect(page.getByRole('region', { name: 'Balance' })).toBeVisible();
     await look('Balance');

@@ -11,7 +11,7 @@ const nothing = (): void => undefined;
 const page = () =>
   show(
     <>
-      <Header place="practise" balanceOpen={false} onBalance={nothing} onKeys={nothing} onStand={nothing} />
+      <Header place="practise" open={null} panels={{ balance: nothing, keys: nothing, stand: nothing, view: nothing }} />
       <FigureGroup />
       <Glossary />
     </>,
