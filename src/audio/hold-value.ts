@@ -1,5 +1,5 @@
 /**
- * Gives parameters the method `cancelAndHoldAtTime` where a browser lacks it (Firefox and Safari do), because Tone.js calls it on the
+ * Gives parameters the method `cancelAndHoldAtTime` where a browser lacks it (Firefox does, and so did Safari for long), because Tone.js calls it on the
  * browser's own parameters. Tone calls it only when nothing is scheduled after `time`, and sets the value to hold at `time` itself right
  * after the call; so what is left to do is to cancel what comes later and to leave what is scheduled at `time`.
  */
