@@ -75,6 +75,8 @@ export default defineConfig({
     // The first screen is one file: split along what fetched parts share it weighs 2 to 3 KB more, gzipped.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
+  // Threads fetch a language when they are to speak it.
+  worker: { format: 'es' },
   preview: { headers: HEADERS },
   test: {
     // Property tests run long on a busy two-core machine; a test that hangs still ends.

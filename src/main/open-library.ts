@@ -1,4 +1,5 @@
 import { readScoreInThread } from '../device/musicxml-reader';
+import { speechNow } from '../exchange/speech';
 import type { Desk } from '../state/desk';
 import { createMusicXmlImport, sheetReader } from '../state/import/import-musicxml';
 import { createLibrary, type Library } from '../state/library/library';
@@ -14,7 +15,7 @@ export async function openLibrary(desk: Desk, storage: Storage, saver: FileSaver
     storage,
     archive: ARCHIVE,
     saver,
-    readSheet: sheetReader(createMusicXmlImport(readScoreInThread)),
+    readSheet: sheetReader(createMusicXmlImport((file) => readScoreInThread({ ...file, speech: speechNow() }))),
     considerBackup: async (name, text) => (await desk.rooms.safety()).considerRestore(name, text),
     now: Date.now,
     newId,

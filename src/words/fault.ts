@@ -1,4 +1,5 @@
 import type { ChartFault } from '../music/chart/chart';
+import { MUSIC_TEXTS } from './music-texts';
 
 /**
  * A fault in chart text as one sentence: where, what, what was expected and the nearest valid text.
@@ -11,7 +12,7 @@ export const FAULT_WORDS = {
   sentence: ({ line, column, text, expected, nearest }: ChartFault): string => {
     const quote = shortened(text.replace(/\p{Cc}/gu, ' ').trim());
     const found = quote === '' ? '' : `, “${quote}”`;
-    return `Line ${line}, column ${column}${found}. Expected: ${expected}.${nearest === null ? '' : ` Nearest: “${nearest}”.`}`;
+    return `Line ${line}, column ${column}${found}. Expected: ${MUSIC_TEXTS.expected(expected)}.${nearest === null ? '' : ` Nearest: “${nearest}”.`}`;
   },
 } as const;
 

@@ -19,6 +19,7 @@ import { LANGUAGE_SCREEN } from './language-screen';
 import { LIBRARY_WORDS } from './library';
 import { LINK_WORDS } from './link';
 import { LISTENING } from './listening';
+import { MUSIC_TEXTS } from './music-texts';
 import { NOTICES } from './notice';
 import { OWN_FIGURE_SCREEN } from './own-figure-screen';
 import { PAGE_NOTICES } from './page-notices';
@@ -45,6 +46,7 @@ import { ESTANTE } from './spanish/library';
 import { ENLACE, VERSION_NUEVA } from './spanish/link';
 import { ACOMPANAR } from './spanish/listening';
 import { AJUSTES } from './spanish/more-settings';
+import { TEXTOS } from './spanish/music-texts';
 import { NOTICIAS } from './spanish/notices';
 import { LISTA, PARTITURA } from './spanish/pencil';
 import { RITMO_PROPIO } from './spanish/rhythm-pad';
@@ -77,6 +79,7 @@ export const SPANISH: readonly Translation[] = [
   [JOURNAL_WORDS, DIARIO],
   [LANGUAGE_SCREEN, IDIOMA],
   [LIBRARY_WORDS, ESTANTE],
+  [MUSIC_TEXTS, TEXTOS],
   [NOTICES, NOTICIAS],
   [OWN_FIGURE_SCREEN, FIGURA_PROPIA],
   [PAGE_NOTICES, AVISOS],

@@ -12,6 +12,9 @@ export const nameNotes = (by: NoteNaming): void => {
   naming = by;
 };
 
+/** How notes are named now. */
+export const namingInForce = (): NoteNaming => naming;
+
 /** The letter of a note, or its syllable where notes are sung. */
 export const noteLetter = (letter: string): string => (naming === 'letters' ? letter : (SUNG[letter] ?? letter));
 

@@ -1,3 +1,4 @@
+import { spokenLanguage } from '../../words/speak';
 import { TAKE_ALONG_WORDS } from '../../words/take-along';
 import type { PackFile, PackOrder } from './pack-order';
 
@@ -15,7 +16,7 @@ export function contentsPage(order: PackOrder, files: readonly PackFile[]): stri
   const about = first === undefined ? '' : `<p>${escaped(words.about(first.clave, order.tempi.join(', ')))}</p>\n`;
   const sounds = order.kinds.includes('wav') ? `<p>${escaped(order.form === 'loop' ? words.loop : words.once)}</p>\n` : '';
   return `<!doctype html>
-<html lang="en">
+<html lang="${spokenLanguage()}">
 <head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>${title}</title>
 <style>body{font:1.06rem/1.5 sans-serif;max-width:60rem;margin:2rem auto;padding:0 1rem}table{border-collapse:collapse}td,th{text-align:left;padding:.2rem 1.2rem .2rem 0;border-bottom:1px solid #ccc}</style></head>
 <body>

@@ -4,6 +4,7 @@ import { type ArrangeOptions, arrange } from '../../music/score';
 import type { OutlineFont } from '../pdf/outline-font';
 import { readOutlineFont } from '../pdf/outline-font';
 import { writePdf } from '../pdf/write-pdf';
+import { type Speech, speakAs } from '../speech';
 import type { SoundSet } from '../wav/pcm';
 import { type OnProgress, type Pieces, packEntries, zipPack } from './make-pack';
 import type { PackOrder } from './pack-order';
@@ -33,6 +34,8 @@ export interface Job {
   readonly fonts: readonly { readonly name: string; readonly bytes: ArrayBuffer }[];
   /** Milliseconds since 1970 that the files in a zip carry. */
   readonly madeAt: number;
+  /** How the files speak; as this thread speaks when missing. */
+  readonly speech?: Speech;
 }
 
 /** The pages of one sheet. */
@@ -45,6 +48,7 @@ export async function* runJob(
   onProgress: OnProgress,
 ): AsyncGenerator<Uint8Array, void, undefined> {
   const { sounds } = job;
+  await speakAs(job.speech);
   const order = arranged(job.order);
   let fonts: ReadonlyMap<string, OutlineFont> | null = null;
   const entries = packEntries(

@@ -5,6 +5,7 @@ import { MUSICXML_TYPE } from '../../exchange/musicxml/write-musicxml';
 import { MXL_TYPE, writeMxl } from '../../exchange/musicxml/write-mxl';
 import type { PackPlan } from '../../exchange/pack/job';
 import { PDF_TYPE } from '../../exchange/pdf/write-pdf';
+import { speechNow } from '../../exchange/speech';
 import { WAV_TYPE } from '../../exchange/wav/wav-header';
 import type { Key } from '../../music/chart/chart';
 import type { DeskState } from '../desk-state';
@@ -86,7 +87,8 @@ export function createTakeAlong(desk: StoreApi<DeskState>, ports: TakeAlongPorts
       ]);
       signal.throwIfAborted();
       const pages = async (key: number) => ports.draw(...sheetScores(asked, key));
-      const job = { kind: what === 'pack' ? ('pack' as const) : ('file' as const), order: asked, sounds, fonts, madeAt: ports.now() };
+      const kind = what === 'pack' ? ('pack' as const) : ('file' as const);
+      const job = { kind, order: asked, sounds, fonts, madeAt: ports.now(), speech: speechNow() };
       const pieces = ports.make(
         job,
         pages,

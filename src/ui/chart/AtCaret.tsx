@@ -4,6 +4,7 @@ import { placeInText } from '../../state/chart-text';
 import { completionAt } from '../../state/editing/complete';
 import { CHART_EDITOR } from '../../words/chart-editor';
 import { CHART_SCREEN } from '../../words/chart-screen';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { useDesk } from '../app/desk-context';
 import { keepFocus } from './KeyRow';
 import type { TextField } from './use-text-field';
@@ -53,7 +54,8 @@ function CaretFault({ fault, onMend }: { readonly fault: ChartFault; readonly on
         </button>
       )}
       <span className="caret-fault">
-        {fault.text !== '' && <mark className="fault-text">{fault.text}</mark>} {CHART_SCREEN.expected(fault.expected)}
+        {fault.text !== '' && <mark className="fault-text">{fault.text}</mark>}{' '}
+        {CHART_SCREEN.expected(MUSIC_TEXTS.expected(fault.expected))}
       </span>
     </>
   );

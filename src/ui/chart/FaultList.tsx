@@ -1,8 +1,10 @@
 import type { ChartFault } from '../../music/chart/chart';
 import { CHART_SCREEN } from '../../words/chart-screen';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { PAGE_NOTICES } from '../../words/page-notices';
 import { SCREEN } from '../../words/screen';
 import { useDesk } from '../app/desk-context';
+import { Worded } from '../glossary/Worded';
 
 /** At most this many faults are listed at once; the rest follow as these are mended. */
 const SHOWN = 40;
@@ -26,7 +28,8 @@ export function FaultList(props: { readonly onMark: (fault: ChartFault) => void;
               {CHART_SCREEN.faultPlace(fault.line, fault.column)}
             </button>
             <span className="fault-words">
-              {fault.text !== '' && <mark className="fault-text">{fault.text}</mark>} {CHART_SCREEN.expected(fault.expected)}
+              {fault.text !== '' && <mark className="fault-text">{fault.text}</mark>}{' '}
+              <Worded text={CHART_SCREEN.expected(MUSIC_TEXTS.expected(fault.expected))} />
             </span>
             {fault.nearest !== null && (
               <button type="button" className="key fault-correct" onClick={() => props.onMend(fault)}>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Library } from '../../state/library/library';
 import { LIBRARY_WORDS } from '../../words/library';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { useDesk, useDeskItself } from '../app/desk-context';
 import { Asides } from './Asides';
 import { IntakeNotes } from './IntakeNotes';
@@ -94,7 +95,7 @@ function DemoBook() {
               onClick={() => run({ kind: 'open', chartId: demo.id })}
             >
               <b>{demo.title}</b>
-              <span className="caption">{demo.teaches}</span>
+              <span className="caption">{MUSIC_TEXTS.teaches(demo.teaches)}</span>
             </button>
           </li>
         ))}

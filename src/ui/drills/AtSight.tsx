@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { DIFFICULTIES, LOOK_SECONDS, SIGHT_STYLES, sightChart } from '../../state/drills/at-sight';
 import type { DrillsRoom } from '../../state/drills/drills';
 import { DRILLS } from '../../words/drills';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { printedChord } from '../../words/spoken';
 import { anySeed, nextSeed, SeedField } from './SeedField';
 
@@ -38,7 +39,9 @@ export function AtSight({ room, onLeave }: { readonly room: DrillsRoom; readonly
           {DRILLS.sight.style}
           <select value={style} onChange={(event) => setStyle(SIGHT_STYLES.find((name) => name === event.target.value) ?? style)}>
             {SIGHT_STYLES.map((name) => (
-              <option key={name}>{name}</option>
+              <option key={name} value={name}>
+                {MUSIC_TEXTS.style(name)}
+              </option>
             ))}
           </select>
         </label>

@@ -1,6 +1,7 @@
 import type { ListGeometry } from '../../layout/sheet/list-geometry';
 import type { PencilList } from '../../layout/sheet/pencil-list';
 import type { Score } from '../../music/score';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { PENCIL_WORDS } from '../../words/pencil-list';
 import { directionWords, keyInWords, tempoWords } from '../../words/sheet';
 import { PencilSection } from './PencilSection';
@@ -28,7 +29,7 @@ export function PencilDrawing({
         {score.title}
       </text>
       <text x={edge} y={edge + 18} fontSize={4.4}>
-        {[score.style, keyInWords(score.key), tempoWords(goal)].join(' · ')}
+        {[MUSIC_TEXTS.style(score.style), keyInWords(score.key), tempoWords(goal)].join(' · ')}
       </text>
       <text className="pencil-direction" x={width - edge} y={edge + 12.5} fontSize={16} fontWeight={800} textAnchor="end">
         {directionWords(score.clave)}

@@ -1,4 +1,5 @@
 import type { Score } from '../../music/score';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { directionWords, keyInWords, SHEET_WORDS, tempoWords } from '../../words/sheet';
 
 /** Titles with more characters are set smaller, on two lines at most. */
@@ -22,7 +23,7 @@ export function SheetHead({
     <div className="sheet-head">
       <div>
         <h2 className={score.title.length > LONG_TITLE ? 'sheet-long-title' : undefined}>{score.title}</h2>
-        <p>{[score.style, keyInWords(score.key), ...(oneLevel ? [SHEET_WORDS.level(score.level)] : [])].join(' · ')}</p>
+        <p>{[MUSIC_TEXTS.style(score.style), keyInWords(score.key), ...(oneLevel ? [SHEET_WORDS.level(score.level)] : [])].join(' · ')}</p>
       </div>
       <div className="sheet-direction">
         <b className="sheet-direction-name">{directionWords(score.clave)}</b>

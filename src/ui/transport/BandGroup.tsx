@@ -2,6 +2,7 @@ import { STYLE_CHOICES } from '../../state/choices';
 import { FEELS } from '../../state/settings';
 import { halfNotesPerMinute } from '../../vocabulary';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
@@ -26,12 +27,12 @@ export function BandGroup() {
         word="style"
         value={style ?? CHARTED}
         options={[
-          { value: CHARTED, label: `${FIGURE_SCREEN.charted}: ${charted}` },
-          ...STYLE_CHOICES.map(({ name }) => ({ value: name, label: name })),
+          { value: CHARTED, label: `${FIGURE_SCREEN.charted}: ${MUSIC_TEXTS.style(charted)}` },
+          ...STYLE_CHOICES.map(({ name }) => ({ value: name, label: MUSIC_TEXTS.style(name) })),
         ]}
         onChoose={(value) => run({ kind: 'set', settings: { style: value === CHARTED ? null : value } })}
       />
-      {facts && <p className="caption">{FIGURE_SCREEN.styleFacts(facts)}</p>}
+      {facts && <p className="caption">{FIGURE_SCREEN.styleFacts({ ...facts, evidence: MUSIC_TEXTS.evidence(facts.evidence) })}</p>}
       {facts && style !== null && (
         <button
           type="button"

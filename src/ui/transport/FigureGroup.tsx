@@ -2,6 +2,7 @@ import { pairChoices } from '../../state/choices';
 import { COLOURS, DEVICES, LEVELS } from '../../state/settings';
 import { CHANGES } from '../../words/changes';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
@@ -66,7 +67,10 @@ export function FigureGroup() {
         value={cells ? `${cells.two} and ${cells.three}` : LEVELS_OWN}
         options={[
           { value: LEVELS_OWN, label: FIGURE_SCREEN.levelCells },
-          ...pairs.map(({ name, what }) => ({ value: name, label: `${name} · ${what}` })),
+          ...pairs.map(({ name, what, cells: pair }) => ({
+            value: name,
+            label: `${pair.two} + ${pair.three} · ${MUSIC_TEXTS.cells(what)}`,
+          })),
         ]}
         onChoose={(value) => run({ kind: 'set', settings: { cells: pairs.find(({ name }) => name === value)?.cells ?? null } })}
       />

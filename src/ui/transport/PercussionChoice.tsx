@@ -1,5 +1,6 @@
 import { type PercussionName, percussionChoices } from '../../state/choices';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
@@ -34,11 +35,11 @@ export function PercussionChoice() {
                 key={id}
                 type="button"
                 className="key"
-                title={evidence}
+                title={MUSIC_TEXTS.evidence(evidence)}
                 aria-pressed={chosen.includes(id)}
                 onClick={() => choose(chosen.includes(id) ? chosen.filter((other) => other !== id) : [...chosen, id])}
               >
-                {name}
+                {MUSIC_TEXTS.pattern(name)}
               </button>
             ))}
           </div>

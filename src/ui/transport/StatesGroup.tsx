@@ -1,5 +1,6 @@
 import { alignmentSentence } from '../../words/alignment-sentence';
 import { FIGURE_SCREEN } from '../../words/figure-screen';
+import { MUSIC_TEXTS } from '../../words/music-texts';
 import { NOTICES } from '../../words/notice';
 import { useDesk } from '../app/desk-context';
 import { Word } from '../glossary/Word';
@@ -17,7 +18,8 @@ export function StatesGroup() {
         <Word of="direction">{FIGURE_SCREEN.direction}</Word>
       </h3>
       <p>
-        <strong>{score.alignment.verdict}.</strong> <Worded text={alignmentSentence(score.alignment)} />
+        <strong>{score.alignment.verdict && MUSIC_TEXTS.verdict(score.alignment.verdict)}.</strong>{' '}
+        <Worded text={alignmentSentence(score.alignment)} />
       </p>
       <p className="caption">{FIGURE_SCREEN.scope}</p>
       <EditTools />

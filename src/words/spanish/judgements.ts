@@ -3,6 +3,8 @@ import type { ALIGNMENT_WORDS } from '../alignment-sentence';
 import type { FAULT_WORDS } from '../fault';
 import type { Said } from '../language';
 import { juntas, lado, mayuscula, PIEZAS } from './counting';
+import { esperado } from './expected';
+import { TEXTOS } from './music-texts';
 
 const NOTAS: Readonly<Record<NonNullable<AlignmentReason['note']>, string>> = {
   'no strokes': 'No tiene golpes, así que no afirma ninguna dirección.',
@@ -13,8 +15,8 @@ const NOTAS: Readonly<Record<NonNullable<AlignmentReason['note']>, string>> = {
 function direccion({ states, score, reason }: Alignment): string {
   if (reason.name !== null) {
     return states === 'neutral'
-      ? `Es el patrón ${reason.name}, que no afirma ninguna dirección.`
-      : `Es el patrón ${reason.name} como se toca en ${states}.`;
+      ? `Es el patrón ${TEXTOS.pattern(reason.name)}, que no afirma ninguna dirección.`
+      : `Es el patrón ${TEXTOS.pattern(reason.name)} como se toca en ${states}.`;
   }
   if (reason.note) return NOTAS[reason.note];
   const why = losDosLados(reason);
@@ -51,11 +53,11 @@ function recortado(text: string): string {
   return signs.length <= MAS_LARGA ? text : `${signs.slice(0, MAS_LARGA - 1).join('')}…`;
 }
 
-/** A fault in chart text in Spanish. What was expected comes from the reader of charts, in its own words. */
+/** A fault in chart text in Spanish. */
 export const FALTAS: Said<typeof FAULT_WORDS> = {
   sentence: ({ line, column, text, expected, nearest }) => {
     const quote = recortado(text.replace(/\p{Cc}/gu, ' ').trim());
     const found = quote === '' ? '' : `, «${quote}»`;
-    return `Línea ${line}, columna ${column}${found}. Se esperaba: ${expected}.${nearest === null ? '' : ` Lo más cercano: «${nearest}».`}`;
+    return `Línea ${line}, columna ${column}${found}. Se esperaba: ${esperado(expected)}.${nearest === null ? '' : ` Lo más cercano: «${nearest}».`}`;
   },
 };
