@@ -4,7 +4,13 @@ export const LISTENING = {
   title: 'Play along',
   intro: 'Play with the band, and be told what happened. Nothing you play leaves this device.',
   choose: 'What do you play on?',
-  sources: { midi: 'MIDI keyboard', keys: 'Computer keys', microphone: 'Claps, by microphone', none: 'I rate myself' },
+  sources: {
+    midi: 'MIDI keyboard',
+    tap: 'Taps on this screen',
+    keys: 'Computer keys',
+    microphone: 'Claps, by microphone',
+    none: 'I rate myself',
+  },
   close: 'Close',
   stop: 'Stop listening',
   other: 'Another way to play',
@@ -19,6 +25,7 @@ export const LISTENING = {
   listening: {
     midi: (names: string): string => `Listening to ${names}`,
     keys: 'Listening to the computer’s keys',
+    taps: 'Listening for your taps',
     microphone: 'Listening for claps',
   },
   noDevice: {
@@ -32,9 +39,9 @@ export const LISTENING = {
     microphone: 'The microphone was not allowed. Allow it at the left end of the address bar, then try again.',
   },
   missing: {
-    midi: 'This browser has no MIDI. Chrome, Edge and Firefox on a computer have it. Computer keys and claps work here.',
+    midi: 'This browser has no MIDI. Chrome, Edge and Firefox on a computer have it. Taps, claps and computer keys work here.',
     keys: '',
-    microphone: 'This browser gives this page no microphone. Computer keys work everywhere.',
+    microphone: 'This browser gives this page no microphone. Taps and computer keys work everywhere.',
   },
   lost: (device: string): string =>
     `${device} is gone. What you held was let go; everything up to here is kept. Plug it in again, or go on another way.`,

@@ -27,12 +27,13 @@ export function DeviceLine({ listening, source }: { readonly listening: Listenin
   );
 }
 
-function deviceSentence({ device }: ListeningState, source: SourceName): string {
+function deviceSentence({ device, rhythmKeys }: ListeningState, source: SourceName): string {
   switch (device.kind) {
     case 'off':
     case 'asking':
       return LISTENING.asking[source];
     case 'listening':
+      if (source === 'keys' && rhythmKeys) return LISTENING.listening.taps;
       return source === 'midi' ? LISTENING.listening.midi(device.devices.map(({ name }) => name).join(', ')) : LISTENING.listening[source];
     case 'no device':
       return LISTENING.noDevice[source];

@@ -16,6 +16,7 @@ import { PlayedPartChoice } from './PlayedPartChoice';
 import { ReportSheet } from './ReportSheet';
 import { SelfRating } from './SelfRating';
 import { SourceChooser } from './SourceChooser';
+import { TapField } from './TapField';
 import { verdictsOver } from './Verdicts';
 import './listening.css';
 
@@ -32,6 +33,8 @@ export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
   const row = useRef<HTMLElement>(null);
   useTakesRoom(row);
+  // Opened from under the cards of a phone on its side, the row would stand off the screen.
+  useEffect(() => window.scrollTo(0, 0), []);
   useEffect(
     () => () => {
       listening?.leave();
@@ -59,10 +62,13 @@ function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly liste
     () => onOver(replaying ? metOver(replaying.met) : report && !isMisplaced(report) ? verdictsOver(report) : null),
     [report, replaying, onOver],
   );
-  const choose = (name: SourceName | 'none'): void => {
+  const tapping = useHeard(listening, (state) => state.source === 'keys' && state.rhythmKeys);
+  const choose = (name: SourceName | 'tap' | 'none'): void => {
     setRates(name === 'none');
     if (name === 'none') listening.close();
-    else listening.choose(name);
+    else listening.choose(name === 'tap' ? 'keys' : name);
+    // A tap on the screen and a key that only taps are one source.
+    if (name === 'tap' || name === 'keys') listening.set({ rhythmKeys: name === 'tap' });
   };
   if (source === null && !rates) return <SourceChooser onChoose={choose} onClose={onClose} />;
   return (
@@ -76,6 +82,7 @@ function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly liste
           <PlayedPartChoice listening={listening} />
         </>
       )}
+      {tapping && <TapField listening={listening} />}
       {report && (
         <button type="button" className="key" aria-expanded={shown} onClick={() => setShown(!shown)}>
           {shown ? LISTENING.hideReport : LISTENING.showReport}

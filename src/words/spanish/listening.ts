@@ -7,7 +7,13 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   title: 'Tocar con la banda',
   intro: 'Toca con la banda y te decimos qué pasó. Nada de lo que tocas sale de este aparato.',
   choose: '¿Con qué tocas?',
-  sources: { midi: 'Teclado MIDI', keys: 'Teclas de la computadora', microphone: 'Palmas, por micrófono', none: 'Me califico yo' },
+  sources: {
+    midi: 'Teclado MIDI',
+    tap: 'Toques en la pantalla',
+    keys: 'Teclas de la computadora',
+    microphone: 'Palmas, por micrófono',
+    none: 'Me califico yo',
+  },
   close: 'Cerrar',
   stop: 'Dejar de escuchar',
   other: 'Tocar de otra manera',
@@ -21,6 +27,7 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   listening: {
     midi: (names) => `Escuchando ${names}`,
     keys: 'Escuchando las teclas de la computadora',
+    taps: 'Escuchando tus toques',
     microphone: 'Escuchando palmas',
   },
   noDevice: {
@@ -34,9 +41,9 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
     microphone: 'No se permitió el micrófono. Permítelo en el extremo izquierdo de la barra de direcciones y prueba otra vez.',
   },
   missing: {
-    midi: 'Este navegador no tiene MIDI. Chrome, Edge y Firefox en una computadora lo tienen. Las teclas y las palmas sirven aquí.',
+    midi: 'Este navegador no tiene MIDI. Chrome, Edge y Firefox en una computadora lo tienen. Aquí sirven los toques, las palmas y las teclas.',
     keys: '',
-    microphone: 'Este navegador no da micrófono a esta página. Las teclas sirven en todas partes.',
+    microphone: 'Este navegador no da micrófono a esta página. Los toques y las teclas sirven en todas partes.',
   },
   lost: (device) =>
     `${device} ya no está. Lo que tenías pulsado se soltó; todo hasta aquí se conserva. Conéctalo otra vez o sigue de otra manera.`,
