@@ -48,6 +48,8 @@ export const SHAPE_WORDS = {
   now: 'now',
   next: 'next',
   stays: 'stays',
+  /** Of more notes than one. */
+  stay: 'stay',
   left: 'left',
   shape: shapeWords,
   motion: motionWords,

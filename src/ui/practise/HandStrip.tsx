@@ -2,10 +2,12 @@ import { type CSSProperties, memo, type RefObject, useLayoutEffect, useMemo, use
 import { keyboardAround } from '../../layout/keyboard';
 import type { Score } from '../../music/score';
 import { SHAPE_WORDS } from '../../words/hand-shape';
-import { restAt, type StripFollower, stripFollower } from './strip-lights';
+import { restAt, STAYS_WIDTH, type StripFollower, stripFollower } from './strip-lights';
 
 const WHITE_HEIGHT = 110;
 const BLACK_HEIGHT = 66;
+/** As many notes as a hand moves or keeps. */
+const FOUR = [0, 1, 2, 3];
 
 /** What the hand strip is given. */
 export interface HandStripProps {
@@ -64,17 +66,21 @@ export const HandStrip = memo(function HandStrip({ score, playing, cursorTick, f
               <rect className="left-now" x={x - 13} y={y - 13} width={26} height={26} rx={3} />
               <circle className="right-next" cx={x} cy={y} r={14} />
               <circle className="right-now" cx={x} cy={y} r={14} />
-              <g className="stays">
-                <rect x={x - 28} y={y - 42} width={56} height={24} rx={4} />
-                <text x={x} y={y - 23} textAnchor="middle" fontSize={21}>
-                  {SHAPE_WORDS.stays}
-                </text>
-              </g>
             </g>
           );
         })}
-        {[0, 1, 2, 3].map((at) => (
-          <path key={at} className="move" d="" />
+        {FOUR.map((at) => (
+          <g key={at} className="move">
+            <path className="under" d="" />
+            <path d="" />
+          </g>
+        ))}
+        {FOUR.map((at) => (
+          <g key={at} className="stays">
+            <path d="" />
+            <rect y={2} width={STAYS_WIDTH} height={27} rx={5} />
+            <text y={23} textAnchor="middle" fontSize={23} />
+          </g>
         ))}
       </svg>
       <div className="strip-words">

@@ -49,10 +49,14 @@ function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape |
     mark(key, 'data-left', now?.left.includes(midi), next?.left.includes(midi));
     key.toggleAttribute('data-stays', next?.stays.includes(midi) ?? false);
   }
-  const arrows = [...strip.querySelectorAll<SVGPathElement>('path.move')];
-  arrows.forEach((arrow, at) => {
+  strip.querySelectorAll('g.move').forEach((arrow, at) => {
     const move = next?.moves[at];
-    arrow.setAttribute('d', move ? arrowBetween(strip, move.from, move.to) : '');
+    const drawn = move ? arrowBetween(strip, move.from, move.to) : '';
+    for (const path of arrow.children) path.setAttribute('d', drawn);
+  });
+  const kept = keptTogether((next?.stays ?? []).flatMap((midi) => placeOf(strip, midi) ?? []));
+  strip.querySelectorAll('g.stays').forEach((label, at) => {
+    labelKept(label, kept[at] ?? null);
   });
   say(strip, 'now', now?.words ?? '');
   say(strip, 'now-left', now?.leftWords ? `· ${SHAPE_WORDS.left} ${now.leftWords}` : '');
@@ -71,7 +75,39 @@ function say(strip: HTMLElement, name: string, words: string): void {
   if (place && place.textContent !== words) place.textContent = words;
 }
 
-/** A straight arrow from the middle of one key's mark to the edge of another's. */
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Width of the label over notes that stay, in the strip's units. */
+export const STAYS_WIDTH = 66;
+
+/** Notes that stay, in the runs that share one label: labels of their own would lie over each other. */
+function keptTogether(places: readonly Place[]): Place[][] {
+  const runs: Place[][] = [];
+  for (const place of [...places].sort((one, other) => one.x - other.x)) {
+    const run = runs.at(-1);
+    if (run && place.x - (run[0]?.x ?? 0) < 2 * STAYS_WIDTH) run.push(place);
+    else runs.push([place]);
+  }
+  return runs;
+}
+
+/** Puts a label over a run, with a stem down to every mark; takes it away where there is none. */
+function labelKept(label: Element, run: readonly Place[] | null): void {
+  label.toggleAttribute('data-shown', run !== null);
+  const [path, box, text] = label.children;
+  if (!run || !path || !box || !text) return;
+  const first = run[0]?.x ?? 0;
+  const middle = Math.max(STAYS_WIDTH / 2 + 2, (first + (run.at(-1)?.x ?? first)) / 2);
+  path.setAttribute('d', run.map(({ x, y }) => `M${middle} 16H${x}V${y - 16}`).join(''));
+  box.setAttribute('x', String(middle - STAYS_WIDTH / 2));
+  text.setAttribute('x', String(middle));
+  text.textContent = run.length > 1 ? SHAPE_WORDS.stay : SHAPE_WORDS.stays;
+}
+
+/** A straight arrow from one key's mark to the edge of another's. */
 function arrowBetween(strip: HTMLElement, from: number, to: number): string {
   const start = placeOf(strip, from);
   const end = placeOf(strip, to);
@@ -81,17 +117,19 @@ function arrowBetween(strip: HTMLElement, from: number, to: number): string {
   const along = { x: (end.x - start.x) / length, y: (end.y - start.y) / length };
   const tip = { x: end.x - along.x * EDGE, y: end.y - along.y * EDGE };
   const barb = (turn: number) => {
-    const x = tip.x - along.x * 10 + along.y * turn;
-    const y = tip.y - along.y * 10 - along.x * turn;
+    const x = tip.x - along.x * 11 + along.y * turn;
+    const y = tip.y - along.y * 11 - along.x * turn;
     return `${x} ${y}`;
   };
-  return `M${start.x} ${start.y}L${tip.x} ${tip.y}M${barb(7)}L${tip.x} ${tip.y}L${barb(-7)}`;
+  // From the edge of where the hand was, where there is room for that.
+  const tail = length > 2 * EDGE + 12 ? { x: start.x + along.x * EDGE, y: start.y + along.y * EDGE } : start;
+  return `M${tail.x} ${tail.y}L${tip.x} ${tip.y}M${barb(8)}L${tip.x} ${tip.y}L${barb(-8)}`;
 }
 
 /** From a mark's middle to where an arrow ends. */
 const EDGE = 18;
 
-function placeOf(strip: HTMLElement, midi: number): { readonly x: number; readonly y: number } | null {
+function placeOf(strip: HTMLElement, midi: number): Place | null {
   const key = strip.querySelector<SVGGElement>(`g[data-midi="${midi}"]`);
   return key ? { x: Number(key.dataset.x), y: Number(key.dataset.y) } : null;
 }

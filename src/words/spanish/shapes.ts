@@ -37,7 +37,8 @@ function movimiento(stays: readonly string[], moves: readonly NamedMove[]): stri
 export const MANO: Said<typeof SHAPE_WORDS> = {
   now: 'ahora',
   next: 'después',
-  stays: 'se queda',
+  stays: 'queda',
+  stay: 'quedan',
   left: 'izquierda',
   shape: forma,
   motion: movimiento,
