@@ -13,7 +13,7 @@ export const CHART_SCREEN = {
   faultPlace: (line: number, column: number): string => `Line ${line}, column ${column}`,
   expected: (expected: string): string => `expected ${expected}`,
   oddSection: 'odd: the clave turns over',
-  otherSide: (side: 2 | 3): string => `comes back on the ${side}-side: recount, or is a bar missing?`,
+  otherSide: (side: 2 | 3): string => `comes back on the ${side}-side`,
   asItSounds: 'As it sounds',
   bar: (bar: number): string => `bar ${bar + 1}`,
   /** A section and how it stands to the clave. */

@@ -5,12 +5,8 @@ type Sentences = Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => s
 
 const SENTENCES: Sentences = {
   'odd section': (notice) =>
-    `${place(notice)} lasts ${bars(notice)}, which does not close the clave: what follows begins on the other side.`,
-  'section on the other side': (notice) =>
-    `${place(notice)} comes back on the ${notice.detail.side ?? 'other '}-side: recount, or is a bar missing?`.replace(
-      'other -side',
-      'other side',
-    ),
+    `${place(notice)} lasts ${bars(notice)}: the clave turns over there, and what follows begins on the other side.`,
+  'section on the other side': (notice) => backOnTheOtherSide([notice]),
   'half-side': (notice) =>
     `A short bar in ${lowerPlace(notice)} moves the clave by half a side from here on; the chart can say where it restarts.`,
   'outside the clave': (notice) => `${styleOf(notice)} is not built on this clave: ${lowerPlace(notice)} gets one safe accompaniment.`,
@@ -30,6 +26,14 @@ const SENTENCES: Sentences = {
     `${section ?? 'A section'}, line ${detail.line ?? '?'}: no role is called ${detail.role ?? 'that'}${detail.nearest === undefined ? '' : ` (${detail.nearest}?)`}. It plays as a section without a role.`,
   'open odd vamp': (notice) => `${place(notice)} lasts ${bars(notice)}, so the clave turns over each time round; ${held(notice)}.`,
 };
+
+/** Sections that come back on the other side, said once for all of them. */
+function backOnTheOtherSide(notices: readonly ChartNotice[]): string {
+  const names = [...new Set(notices.map(place))];
+  const sides = [...new Set(notices.map(({ detail }) => detail.side))];
+  const side = sides.length === 1 && sides[0] !== undefined ? `the ${sides[0]}-side` : 'the other side';
+  return `${SPOKEN.list(names)} ${names.length === 1 ? 'comes' : 'come'} back on ${side}, and the figure goes along; if that surprises you, count the bars before.`;
+}
 
 function held({ detail }: ChartNotice): string {
   const passes = Number(detail.passes ?? 2);
@@ -69,6 +73,15 @@ const range = (detail: ChartNotice['detail']): string =>
 
 /** Notices about a chart or form. */
 export const NOTICES = {
-  /** One sentence. Example: "A comes back on the 3-side: recount, or is a bar missing?" */
+  /** One sentence. Example: "A lasts 7 bars: the clave turns over there, and what follows begins on the other side." */
   sentence: (notice: ChartNotice): string => SENTENCES[notice.code](notice),
+  /** Every fact once, in the order of the form. */
+  sentences: (notices: readonly ChartNotice[]): string[] => {
+    const turned = notices.filter(({ code }) => code === 'section on the other side');
+    const said = notices.map((notice) => (turned.includes(notice) ? backOnTheOtherSide(turned) : SENTENCES[notice.code](notice)));
+    return [...new Set(said)];
+  },
+  /** Notices of a chart that the player has put away for good. */
+  putAway: 'I know this chart: put these away',
+  takeOut: (count: number): string => `Show what is worth knowing (${count})`,
 } as const;

@@ -170,7 +170,7 @@ describe('check', () => {
   it('says on standard error that a section comes back on the other side', () => {
     const { code, out, err } = at('check odd', { odd: 'form: A, B, A\n[A]\n| Em7 | A7 |\n[B]\n| Gm7 |\n' });
     expect([code, out]).toEqual([0, '[]\n']);
-    expect(err).toContain('A comes back on the 3-side: recount, or is a bar missing?\n');
+    expect(err).toContain('A comes back on the 3-side, and the figure goes along; if that surprises you, count the bars before.\n');
   });
 });
 

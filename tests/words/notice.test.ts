@@ -10,8 +10,12 @@ const notice = (code: ChartNotice['code'], detail: ChartNotice['detail'], sectio
 
 describe('notices', () => {
   it.each([
-    ['section on the other side', { side: 3, firstSide: 2, firstBar: 0 }, 'A comes back on the 3-side: recount, or is a bar missing?'],
-    ['odd section', { bars: 7 }, 'A lasts 7 bars, which does not close the clave: what follows begins on the other side.'],
+    [
+      'section on the other side',
+      { side: 3, firstSide: 2, firstBar: 0 },
+      'A comes back on the 3-side, and the figure goes along; if that surprises you, count the bars before.',
+    ],
+    ['odd section', { bars: 7 }, 'A lasts 7 bars: the clave turns over there, and what follows begins on the other side.'],
     [
       'open odd vamp',
       { bars: 1, passes: 2, closes: 'yes' },
@@ -56,7 +60,9 @@ describe('notices', () => {
   });
 
   it('still says something when a detail is missing', () => {
-    expect(notice('section on the other side', {})).toBe('A comes back on the other side: recount, or is a bar missing?');
+    expect(notice('section on the other side', {})).toBe(
+      'A comes back on the other side, and the figure goes along; if that surprises you, count the bars before.',
+    );
     expect(notice('tempo outside style', {}, null)).toBe('The tempo lies outside what is usual for the style.');
   });
 
@@ -64,9 +70,16 @@ describe('notices', () => {
     const read = readChart('form: A, B, A\n[A]\n| Em7 | A7 |\n[B]\n| Gm7 | % | % | % | % | % | % |');
     const form = read.ok ? unfold(read.value) : null;
     expect(form?.notices.map((each) => NOTICES.sentence(each))).toEqual([
-      'B lasts 7 bars, which does not close the clave: what follows begins on the other side.',
-      'A comes back on the 3-side: recount, or is a bar missing?',
+      'B lasts 7 bars: the clave turns over there, and what follows begins on the other side.',
+      'A comes back on the 3-side, and the figure goes along; if that surprises you, count the bars before.',
     ]);
+  });
+
+  it('say a fact once, however many sections it is about', () => {
+    const read = readChart('form: A, B, A, C, B, A\n[A]\n| Em7 | A7 |\n[B]\n| Gm7 | % | % |\n[C]\n| Dm7 | G7 |');
+    const form = read.ok ? unfold(read.value) : null;
+    const about = NOTICES.sentences(form?.notices ?? []).filter((sentence) => sentence.includes('if that surprises you'));
+    expect(about).toHaveLength(1);
   });
 });
 

@@ -11,6 +11,8 @@ export interface Habits {
   readonly seen: readonly Hint[];
   readonly percussionRows: (typeof ROWS)[number];
   readonly strip: boolean;
+  /** Charts, by id, whose notices were put away for good. */
+  readonly knownCharts: readonly string[];
 }
 
 /** The habits of someone who has settled nothing. */
@@ -19,6 +21,7 @@ export const DEFAULT_HABITS: Habits = {
   seen: [],
   percussionRows: 'where there is room',
   strip: true,
+  knownCharts: [],
 };
 
 /** Keys that no pedal may take: they move the focus, leave a panel or write text. */
@@ -32,6 +35,9 @@ export interface HabitsRoom {
   readonly mapPedal: (action: PedalAction, key: string | null) => boolean;
   readonly markSeen: (hint: Hint) => void;
 }
+
+/** So many charts' notices stay put away. */
+const MOST_KNOWN = 500;
 
 const KEY = 'habits';
 const VERSION = 1;
@@ -80,10 +86,12 @@ export function habitsFrom(text: string): Habits | null {
     return typeof value === 'string' && !TAKEN.includes(value) ? value : null;
   };
   const seen: readonly unknown[] = Array.isArray(body.seen) ? body.seen : [];
+  const known: readonly unknown[] = Array.isArray(body.knownCharts) ? body.knownCharts : [];
   return {
     pedals: { forward: key('forward'), back: key('back'), 'play or stop': key('play or stop') },
     seen: HINTS.filter((hint) => seen.includes(hint)),
     percussionRows: ROWS.find((rows) => rows === body.percussionRows) ?? DEFAULT_HABITS.percussionRows,
     strip: typeof body.strip === 'boolean' ? body.strip : DEFAULT_HABITS.strip,
+    knownCharts: known.filter((id) => typeof id === 'string').slice(-MOST_KNOWN),
   };
 }

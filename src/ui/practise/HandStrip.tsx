@@ -78,7 +78,7 @@ export const HandStrip = memo(function HandStrip({ score, playing, cursorTick, f
         {FOUR.map((at) => (
           <g key={at} className="stays">
             <path d="" />
-            <rect y={2} width={STAYS_WIDTH} height={27} rx={5} />
+            <rect y={0} width={STAYS_WIDTH} height={29} rx={5} />
             <text y={23} textAnchor="middle" fontSize={23} />
           </g>
         ))}

@@ -18,7 +18,7 @@ export const CIFRADO: Said<typeof CHART_SCREEN> = {
   faultPlace: (line, column) => `Línea ${line}, columna ${column}`,
   expected: (expected) => `se esperaba ${expected}`,
   oddSection: 'impar: la clave se voltea',
-  otherSide: (side) => `vuelve por el ${lado(side)}: cuenta otra vez, ¿o falta un compás?`,
+  otherSide: (side) => `vuelve por el ${lado(side)}`,
   asItSounds: 'Como suena',
   bar: (bar) => `compás ${bar + 1}`,
   section: (visit) => `${compases(visit.bars)}, desde el ${lado(visit.side)}`,

@@ -2,13 +2,12 @@ import type { ChartNotice } from '../../music/chart/chart';
 import type { Said } from '../language';
 import type { NOTICES } from '../notice';
 import { printedChord } from '../spoken';
-import { compases, lado, mayuscula, PIEZAS } from './counting';
+import { compases, juntas, lado, mayuscula, PIEZAS } from './counting';
 
 const FRASES: Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => string>> = {
   'odd section': (notice) =>
-    `${mayuscula(parte(notice))} dura ${cuantos(notice)}, que no cierran la clave: lo que sigue empieza por el otro lado.`,
-  'section on the other side': (notice) =>
-    `${mayuscula(parte(notice))} vuelve por el ${notice.detail.side === undefined ? 'otro lado' : lado(Number(notice.detail.side))}: cuenta otra vez, ¿o falta un compás?`,
+    `${mayuscula(parte(notice))} dura ${cuantos(notice)}: ahí la clave se voltea, y lo que sigue empieza por el otro lado.`,
+  'section on the other side': (notice) => vuelvenPorElOtro([notice]),
   'half-side': (notice) =>
     `Un compás corto en ${parte(notice)} corre la clave medio lado desde aquí; el cifrado puede decir dónde empieza de nuevo.`,
   'outside the clave': (notice) =>
@@ -30,6 +29,13 @@ const FRASES: Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => stri
   'open odd vamp': (notice) =>
     `${mayuscula(parte(notice))} dura ${cuantos(notice)}, así que la clave se voltea en cada vuelta; ${mantenido(notice)}.`,
 };
+
+function vuelvenPorElOtro(notices: readonly ChartNotice[]): string {
+  const partes = [...new Set(notices.map(parte))];
+  const lados = [...new Set(notices.map(({ detail }) => detail.side))];
+  const por = lados.length === 1 && lados[0] !== undefined ? lado(Number(lados[0])) : 'otro lado';
+  return `${mayuscula(juntas(partes))} ${partes.length === 1 ? 'vuelve' : 'vuelven'} por el ${por}, y la figura va con ello; si te sorprende, cuenta los compases de antes.`;
+}
 
 function mantenido({ detail }: ChartNotice): string {
   const pases = Number(detail.passes ?? 2);
@@ -62,4 +68,12 @@ const limites = (detail: ChartNotice['detail']): string =>
   detail.from === undefined || detail.to === undefined ? '' : ` (de ${detail.from} a ${detail.to} blancas por minuto)`;
 
 /** Notices in Spanish. */
-export const NOTICIAS: Said<typeof NOTICES> = { sentence: (notice) => FRASES[notice.code](notice) };
+export const NOTICIAS: Said<typeof NOTICES> = {
+  sentence: (notice) => FRASES[notice.code](notice),
+  sentences: (notices) => {
+    const turned = notices.filter(({ code }) => code === 'section on the other side');
+    return [...new Set(notices.map((notice) => (turned.includes(notice) ? vuelvenPorElOtro(turned) : FRASES[notice.code](notice))))];
+  },
+  putAway: 'Conozco este cifrado: guardar estos avisos',
+  takeOut: (count) => `Mostrar lo que conviene saber (${count})`,
+};

@@ -25,13 +25,14 @@ describe('habits', () => {
     first.mapPedal('forward', 'ArrowRight');
     first.markSeen('touch a note');
     first.markSeen('touch a note');
-    first.change({ percussionRows: 'always', strip: false });
+    first.change({ percussionRows: 'always', strip: false, knownCharts: ['last-ferry'] });
     const { habits } = await createHabits(storage);
     expect(habits.getState()).toEqual({
       pedals: { forward: 'ArrowRight', back: null, 'play or stop': null },
       seen: ['touch a note'],
       percussionRows: 'always',
       strip: false,
+      knownCharts: ['last-ferry'],
     });
   });
 
@@ -46,7 +47,11 @@ describe('habits', () => {
   });
 
   it('take the good fields of a damaged record, and put aside what is no record', async () => {
-    const text = JSON.stringify({ record: 'habits', version: 1, body: { pedals: { forward: 7 }, seen: ['press play', 'x'], strip: 'no' } });
+    const text = JSON.stringify({
+      record: 'habits',
+      version: 1,
+      body: { pedals: { forward: 7 }, seen: ['press play', 'x'], strip: 'no', knownCharts: 'all' },
+    });
     expect(habitsFrom(text)).toEqual({ ...DEFAULT_HABITS, seen: ['press play'] });
     const { kept, storage } = memory({ habits: 'not a record' });
     const { change } = await createHabits(storage);
