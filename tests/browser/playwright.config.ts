@@ -4,22 +4,29 @@ import { freePort } from '../scripts/free-port';
 
 /**
  * Real-browser tests against the built page in dist/ (run `npm run build` first, or `npm run test:browser`).
- * BROWSER_TEST_PORT and BROWSER_TEST_DIST choose another port or build, so that several runs can share one work tree.
+ * BROWSER_TEST_PORT and BROWSER_TEST_DIST choose another port or build, so that several runs can share one work tree; BROWSER_TEST_REPORT
+ * names the report in test-results/.
  */
 process.env.BROWSER_TEST_PORT ??= String(await freePort());
 const port = process.env.BROWSER_TEST_PORT;
 const dist = process.env.BROWSER_TEST_DIST ?? 'dist';
 const address = `http://127.0.0.1:${port}/`;
 
+/** Tests in which music plays and is listened to: one at a time, since they need the machine to themselves. All others run two at a time. */
+const IN_TIME = ['**/audio/sound.spec.ts', '**/listening*.spec.ts', '**/whole-path.spec.ts', '**/in-time*.spec.ts'];
+
 export default defineConfig({
   testDir: '.',
-  testMatch: '**/*.spec.ts',
-  outputDir: '../../test-results/browser',
+  outputDir: `../../test-results/${process.env.BROWSER_TEST_REPORT ?? 'browser'}`,
   timeout: 60_000,
   expect: { timeout: 10_000 },
-  workers: 1,
+  workers: 2,
   forbidOnly: !!process.env.CI,
-  reporter: [['list'], ['json', { outputFile: '../../test-results/browser.json' }]],
+  projects: [
+    { name: 'in time', testMatch: IN_TIME, workers: 1 },
+    { name: 'others', testMatch: '**/*.spec.ts', testIgnore: IN_TIME, fullyParallel: true },
+  ],
+  reporter: [['list'], ['json', { outputFile: `../../test-results/${process.env.BROWSER_TEST_REPORT ?? 'browser'}.json` }]],
   use: {
     baseURL: address,
     browserName: 'chromium',
