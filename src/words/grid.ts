@@ -92,6 +92,8 @@ const spokenStroke = ({ instrument, stroke }: CellFacts['percussion'][number]): 
 /** Everything that the grid shows and says. */
 export const GRID_WORDS = {
   sideName,
+  /** The half of a beat, in the count. */
+  and: '&',
   barName,
   cell: cellSentence,
   instrumentName,

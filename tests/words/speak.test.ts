@@ -16,7 +16,7 @@ describe('Languages', () => {
     expect(spokenLanguage()).toBe('es');
     expect(SCREEN.play).toBe('Tocar');
     expect(SCREEN.levels[2]).toBe('básico');
-    expect(SCREEN.hand('left', true)).toBe('Izquierda suena');
+    expect(SCREEN.hand('left', true)).toBe('Izq. suena');
     await speak('en');
     expect(SCREEN).toEqual(english);
   });

@@ -72,7 +72,7 @@ export const NextCard = memo(function NextCard({ card, narrow, enlarged, turn, o
                   fontSize={count.size}
                   textAnchor="middle"
                 >
-                  {count.text}
+                  {count.text === '&' ? GRID_WORDS.and : count.text}
                 </text>
               ))}
               {boxes.chords.map((chord) => (

@@ -53,7 +53,7 @@ export function Counts({ panel, boxes }: Drawn) {
           fontSize={count.strong ? type.count * 1.18 : type.count}
           textAnchor="middle"
         >
-          {count.text}
+          {count.text === '&' ? GRID_WORDS.and : count.text}
         </text>
       ))}
     </>

@@ -54,6 +54,7 @@ function casilla(cell: CellFacts): string {
 /** The grid in Spanish. */
 export const CUADRICULA: Said<typeof GRID_WORDS> = {
   sideName: lado,
+  and: 'y',
   barName: compas,
   cell: casilla,
   instrumentName: instrumento,

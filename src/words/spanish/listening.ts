@@ -3,7 +3,7 @@ import type { LISTENING } from '../listening';
 
 /** The Play-along panel in Spanish. */
 export const ACOMPANAR: Said<typeof LISTENING> = {
-  open: 'Tocar con la banda',
+  open: 'Con la banda',
   title: 'Tocar con la banda',
   intro: 'Toca con la banda y te decimos qué pasó. Nada de lo que tocas sale de este aparato.',
   choose: '¿Con qué tocas?',

@@ -42,7 +42,7 @@ export const PANTALLA: Said<typeof SCREEN> = {
   lessBusy: 'Menos movido',
   busier: 'Más movido',
   handsSound: 'Manos que suenan',
-  hand: (hand, on) => `${hand === 'left' ? 'Izquierda' : 'Derecha'} ${on ? 'suena' : 'callada'}`,
+  hand: (hand, on) => `${hand === 'left' ? 'Izq.' : 'Der.'} ${on ? 'suena' : 'calla'}`,
   loop: 'Vuelta',
   loopOff: 'Sin vuelta',
   loopRun: (loop) => (loop ? `Vuelta ${loop.fromBar + 1}–${loop.toBar}` : 'Toda la forma'),

@@ -51,7 +51,7 @@ describe('The transport', () => {
 
   it('exchanges the two panels with one press', async () => {
     const { user, state } = await transport();
-    const names = () => [...document.querySelectorAll('.transport-bar .panel-name')].map((panel) => panel.textContent);
+    const names = () => [...document.querySelectorAll('.transport-bar .panel-name:first-child')].map((panel) => panel.textContent);
     expect(names()).toEqual(['2-side', '3-side']);
     await user.click(button('Direction 2-3. Exchange the sides'));
     expect(names()).toEqual(['3-side', '2-side']);
