@@ -60,7 +60,7 @@ export function frameOf(stacked: boolean, height: number, enlarged = 1, { rows =
     lanes[name] = { top, height: each };
     top += each;
   }
-  const type = { chord: 44 * enlarged, count: (stacked ? 23 : 24) * enlarged, note: 27 * enlarged, mark: 31 * enlarged };
+  const type = { chord: 45 * enlarged, count: (stacked ? 23 : 24) * enlarged, note: 27 * enlarged, mark: 31 * enlarged };
   return {
     width: PANEL_WIDTH,
     height: top + rows * row,

@@ -35,11 +35,15 @@ export function useLayout(root: RefObject<HTMLElement | null>, props: PractiseBo
 }
 
 /** A staff this wide holds one clave cycle to the line, and is this high. CSS px. */
-const CYCLE_PX = { width: 840, height: 320 };
+const CYCLE_PX = { width: 840, height: 346 };
+/** The least width that still takes a whole cycle to the line. */
+const CLOSE_PX = 502;
+/** No staff is drawn smaller than this share of its own size. */
+const LEAST_ZOOM = 0.6;
 
-/** One cycle over the width of both panels where the card has the height for it; on narrow screens the staff has its own size. */
+/** One cycle over the width of both panels as far as the card's height goes, so that the next card stays in sight. */
 function zoomOf(width: number, frame: Frame): number {
-  if (frame.stacked) return 1;
-  const height = ((frame.height - frame.lanes.side.height) * width) / (2 * PANEL_WIDTH);
-  return Math.max(1, Math.min((width - 20) / CYCLE_PX.width, height / CYCLE_PX.height));
+  const height = (frame.height - frame.lanes.side.height) * (frame.stacked ? (2 * width) / PANEL_WIDTH : width / (2 * PANEL_WIDTH));
+  if (frame.stacked) return Math.min(1, Math.max(LEAST_ZOOM, Math.min(width / CLOSE_PX, height / CYCLE_PX.height)));
+  return Math.max(LEAST_ZOOM, Math.min((width - 20) / CYCLE_PX.width, height / CYCLE_PX.height));
 }

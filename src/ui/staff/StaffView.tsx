@@ -6,7 +6,6 @@ import type { Score } from '../../music/score';
 import type { Heard } from '../../state/ports';
 import { STAFF_WORDS } from '../../words/sheet';
 import { useSheetDesk, useWrittenHabit } from '../sheet/sheets-context';
-import { HabitSwitch } from './HabitSwitch';
 import type { LiveSystem } from './playhead';
 import './staff.css';
 import { StaffSystem } from './StaffSystem';
@@ -62,7 +61,6 @@ export function StaffView({ score, heard, playing, onStartAt, bars, staves = PLA
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset would be announced as a form
     <div ref={view} className="staff" role="group" aria-label={STAFF_WORDS.view} onKeyDown={onKeyDown}>
-      {sheets && <HabitSwitch habit={habit} onHabit={(chosen) => sheets.choose({ habit: chosen })} />}
       {size !== null &&
         ranges.map((range) => (
           <StaffSystem

@@ -9,6 +9,7 @@ import { NOTE_NAMINGS } from '../../words/spoken';
 import { useDesk, useRun } from '../app/desk-context';
 import { useHabit, useHabitsRoom } from '../app/habits-context';
 import { useTheme } from '../app/use-theme';
+import { HabitSwitch } from '../staff/HabitSwitch';
 import { Choice } from './Choice';
 
 /** What is seen: grid or staff, theme, percussion rows, hand strip; and what a narrow screen's header has no room for. */
@@ -37,6 +38,7 @@ export function ViewGroup(props: { readonly onBalance: () => void; readonly onKe
           onChoose={(value) => run({ kind: 'prefer', preferences: { theme: value } })}
         />
       </div>
+      {view === 'staff' && <HabitSwitch />}
       <Choice
         name={LANGUAGE_SCREEN.language}
         value={spokenLanguage()}
