@@ -1,4 +1,5 @@
 import type { ChartNotice } from '../music/chart/chart';
+import { MUSIC_TEXTS } from './music-texts';
 import { printedChord, SPOKEN } from './spoken';
 
 type Sentences = Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => string>>;
@@ -13,8 +14,9 @@ const SENTENCES: Sentences = {
   'label disagrees': (notice) =>
     `${place(notice)} is marked ${notice.detail.label ?? 'otherwise'}, but by the count it begins in ${notice.detail.counted ?? 'the other direction'}.`,
   'style against meter': ({ detail, section }) =>
-    `The style ${detail.style ?? 'named'}${section === null ? '' : ` of ${section}`} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
-  'tempo outside style': ({ detail }) => `The tempo lies outside what is usual for ${detail.style ?? 'the style'}${range(detail)}.`,
+    `The style ${MUSIC_TEXTS.style(String(detail.style ?? 'named'))}${section === null ? '' : ` of ${section}`} is played in ${detail.usual ?? 'another meter'}, but the chart is in ${detail.meter ?? 'this one'}.`,
+  'tempo outside style': ({ detail }) =>
+    `The tempo lies outside what is usual for ${MUSIC_TEXTS.style(String(detail.style ?? 'the style'))}${range(detail)}.`,
   'figure bends': ({ bar, detail }) =>
     `The written figure bends in bar ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'the chord'))} has no inner notes for it there, so it plays octaves.`,
   'edit out of place': ({ bar, detail }) =>
@@ -64,7 +66,7 @@ const lowerPlace = ({ section }: ChartNotice): string => section ?? 'the chart';
 const bars = ({ detail }: ChartNotice): string => (detail.bars === 1 ? '1 bar' : `${detail.bars ?? 'an odd number of'} bars`);
 
 function styleOf({ detail }: ChartNotice): string {
-  const style = String(detail.style ?? 'this style');
+  const style = MUSIC_TEXTS.style(String(detail.style ?? 'this style'));
   return `${style.charAt(0).toUpperCase()}${style.slice(1)}`;
 }
 

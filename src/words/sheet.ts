@@ -53,6 +53,7 @@ export const SHEET_WORDS = {
   print: 'Print / save as PDF',
   midi: 'MIDI file',
   paper: 'Paper',
+  papers: { A4: 'A4', Letter: 'Letter' },
   claveName: 'clave',
   begins: (side: Side): string => `begins on the ${GRID_WORDS.sideName(side)}`,
   style: 'Style',

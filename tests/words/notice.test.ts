@@ -27,7 +27,7 @@ describe('notices', () => {
     [
       'style against meter',
       { style: 'bembe', meter: '4/4', usual: '6/8' },
-      'The style bembe of A is played in 6/8, but the chart is in 4/4.',
+      'The style bembé of A is played in 6/8, but the chart is in 4/4.',
     ],
     [
       'open odd vamp',

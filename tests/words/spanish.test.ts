@@ -24,7 +24,10 @@ async function tables(): Promise<ReadonlyMap<string, object>> {
 function gaps(english: unknown, said: unknown, at: string): readonly string[] {
   if (said === undefined) return [`${at} is missing`];
   if (typeof english !== typeof said || Array.isArray(english) !== Array.isArray(said)) return [`${at} is of another kind`];
-  if (typeof said === 'string') return said.trim() === '' && english !== '' ? [`${at} is empty`] : [];
+  if (typeof said === 'string') {
+    // In a list of pieces, what stands before in one language stands behind in another.
+    return said.trim() === '' && english !== '' && !/\.\d+$/.test(at) ? [`${at} is empty`] : [];
+  }
   if (typeof english === 'function') return (said as () => void).length > english.length ? [`${at} wants more facts`] : [];
   // Other spellings of a word differ in number.
   if (!isObject(english) || !isObject(said) || at.endsWith('.also')) return [];

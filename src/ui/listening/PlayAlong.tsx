@@ -34,7 +34,7 @@ export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
   const row = useRef<HTMLElement>(null);
   useTakesRoom(row);
   // Opened from under the cards of a phone on its side, the row would stand off the screen.
-  useEffect(() => window.scrollTo(0, 0), []);
+  useEffect(() => void window.scrollTo(0, 0), []);
   useEffect(
     () => () => {
       listening?.leave();

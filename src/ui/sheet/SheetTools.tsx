@@ -27,7 +27,7 @@ export function SheetTools({ paper, ready, onPaper, onPrint, onMidi }: SheetTool
         {PAPER_NAMES.map((name) => (
           <label key={name}>
             <input type="radio" name="paper" value={name} checked={name === paper} onChange={() => onPaper(name)} />
-            {name}
+            {SHEET_WORDS.papers[name]}
           </label>
         ))}
       </fieldset>

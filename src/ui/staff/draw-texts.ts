@@ -35,7 +35,14 @@ export function drawTexts(svg: SVGSVGElement, drawing: SystemDrawing): void {
         weight: /\d/.test(count.text) ? 750 : 400,
         anchor: 'middle',
       } as const;
-      writeText(svg, count.text, headX(geometry, bar.tick + count.tick) + HALF_HEAD, geometry.countY ?? 0, look, 'count');
+      writeText(
+        svg,
+        count.text === '&' ? GRID_WORDS.and : count.text,
+        headX(geometry, bar.tick + count.tick) + HALF_HEAD,
+        geometry.countY ?? 0,
+        look,
+        'count',
+      );
     }
     if (bar.ending && geometry.endingY !== null) drawEnding(svg, place.x, place.x + place.width, geometry.endingY, bar.ending);
   });

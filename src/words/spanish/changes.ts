@@ -20,7 +20,7 @@ const RECURSOS: Readonly<Record<Device, string>> = {
   'one-bar-neutral': 'un compás neutro',
   'extra-note': 'nota añadida',
   'double-notes': 'notas dobles',
-  'half-step-out': 'medio tono fuera y vuelta',
+  'half-step-out': 'medio tono afuera y vuelta',
 };
 
 const COLORES: Readonly<Record<Colour, string>> = { plain: 'sencillo', jazz: 'jazz' };
@@ -72,11 +72,11 @@ export const CAMBIOS: Said<typeof CHANGES> = {
   devices: RECURSOS,
   deviceHints: {
     'octave-up': 'se oye por encima de la banda',
-    'octaves-only': 'la línea sin notas de dentro',
+    'octaves-only': 'la línea sin notas internas',
     'one-bar-neutral': 'seguro hasta que se oiga la campana',
     'extra-note': 'llena el tiempo 3 del lado de 3',
     'double-notes': 'dos semicorcheas, una vez cada dos ciclos',
-    'half-step-out': 'un ciclo de cada cuatro sale fuera',
+    'half-step-out': 'un ciclo de cada cuatro se va afuera',
   },
   colours: COLORES,
   sentence: (facts, fromBar) => `${cambio(facts)} ${fromBar === null ? 'ahora' : `desde el compás ${fromBar + 1}`}`,

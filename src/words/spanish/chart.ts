@@ -23,9 +23,9 @@ export const CIFRADO: Said<typeof CHART_SCREEN> = {
   bar: (bar) => `compás ${bar + 1}`,
   section: (visit) => `${compases(visit.bars)}, desde el ${lado(visit.side)}`,
   keeping: (kind, refused) => {
-    if (kind === 'kept') return 'Guardado en este aparato.';
+    if (kind === 'kept') return 'Guardado en este dispositivo.';
     if (kind === 'waiting') return 'Guardando…';
-    return `No se guardó en este aparato: ${refused ?? 'no dio razón'}. Todo sigue aquí hasta que cierres la página; guarda el cifrado como archivo para estar seguro.`;
+    return `No se guardó en este dispositivo: ${refused ?? 'no dio razón'}. Todo sigue aquí hasta que cierres la página; guarda el cifrado como archivo para estar seguro.`;
   },
   moreBars: (count) => `y ${count} compases más`,
 };

@@ -38,9 +38,9 @@ export const PIEZAS: Said<typeof SPOKEN> = {
   list: juntas,
   degrees: GRADOS,
   count: (step, sixEight) => {
-    if (sixEight) return String(step + 1);
+    if (sixEight) return `el ${step + 1}`;
     const beat = Math.floor(step / 2) + 1;
-    return step % 2 === 0 ? String(beat) : `el «y» del ${beat}`;
+    return step % 2 === 0 ? `el ${beat}` : `el «y» del ${beat}`;
   },
 };
 

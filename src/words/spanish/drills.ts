@@ -25,13 +25,13 @@ export const EJERCICIOS: Said<typeof DRILLS> = {
     'clap the clave': 'Son y rumba, desde los dos lados: quien la palmea contra el pulso ya tiene dónde colgar las manos.',
     'montuno rhythm': 'Primero el ritmo, en una nota o marcado: las notas esperan hasta que asiente.',
     'hands apart': 'Izquierda, derecha y las dos, tres pasadas limpias cada una: lo habitual para ver qué mano duda.',
-    'tempo ladder': 'Un paso arriba tras tres limpias de cuatro, uno abajo tras dos que no, y a veces un toque a la meta.',
+    'tempo ladder': 'Un paso arriba tras tres limpias de cuatro, uno abajo tras dos que no, y a veces un arranque a la meta.',
     gap: 'La banda toca cuatro compases y calla: ¿sigues de acuerdo con ella cuando vuelve?',
     'twelve keys': 'La misma figura por todos los tonos; el que no salió limpio vuelve a pasar.',
     'fast changes': 'El ciclo de tu cifrado con más cambios, en vuelta: primero las posturas, luego el ritmo.',
     'solo scaffold': 'Solo notas guía y clave; la línea es tuya.',
     'which side': 'De oído: ¿el compás que oyes es el lado de 2 o el de 3? Lo que falles vuelve antes.',
-    'at sight': 'Un cifrado que nunca viste, medio minuto para mirar, y a tocar. El número da el mismo a toda una clase.',
+    'at sight': 'Un cifrado que nunca viste, medio minuto para mirar, y a tocar. El número da el mismo cifrado a toda la clase.',
     'lost and found': 'La banda da una vuelta más o se come un compás, sin avisar. ¿Cuántos compases tardas en volver con la clave?',
   },
   barName: 'Ejercicio',
@@ -44,7 +44,9 @@ export const EJERCICIOS: Said<typeof DRILLS> = {
   hand: (hand, clean) =>
     `${hand === 'both' ? 'las dos manos' : hand === 'left' ? 'mano izquierda' : 'mano derecha'}: ${clean} de 3 limpias seguidas`,
   ladder: (tempo, goal, clean, burst) =>
-    burst ? `Un toque a ${goal}, sin juzgar: solo rozarlo.` : `blanca = ${tempo} de ${goal}, ${clean} limpias de las últimas cuatro`,
+    burst
+      ? `Un arranque a ${goal}, sin juzgar: solo para probarlo.`
+      : `blanca = ${tempo} de ${goal}, ${clean} limpias de las últimas cuatro`,
   gapLine: (on, off) => `${on} compases con la banda, ${off === 1 ? '1 compás' : `${off} compases`} sin ella`,
   keyLine: (key, done) => (key === null ? 'Los doce tonos están hechos.' : `${printedNote(key)}, ${done} de 12 hechos`),
   order: { name: 'En qué orden', fourths: 'por cuartas', 'half steps': 'por semitonos', mixed: 'mezclados' },

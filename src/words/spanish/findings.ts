@@ -10,7 +10,7 @@ type Frases = { readonly [Kind in FindingFacts['kind']]: (facts: Facts<Kind>, co
 
 const bar = (index: number): string => `el compás ${index + 1}`;
 const share = (some: number, of: number): string => (some === of ? `las ${of} veces` : `${some} de ${of} veces`);
-const times = (number: number): string => `${number} veces`;
+const times = (number: number): string => (number === 1 ? 'una vez' : `${number} veces`);
 const millis = (value: number): string => `${Math.round(Math.abs(value))} ms`;
 
 const corrido = (steps: number): string => {
@@ -21,7 +21,7 @@ const corrido = (steps: number): string => {
 };
 
 const FRASES: Frases = {
-  silent: () => 'En esta pasada no llegó nada de tu instrumento. Mira que esté elegido y toca con la banda desde la entrada.',
+  silent: () => 'En esta pasada no llegó nada de tu instrumento. Mira que esté elegido y toca con la banda desde el conteo.',
   crossed: ({ fromStart, bar: at }) =>
     fromStart
       ? 'Tu patrón está bien, y cae del otro lado de la clave: empiézalo un compás después. Le pasa a cualquiera; la vuelta empieza donde empieza el lado.'
@@ -54,7 +54,7 @@ const FRASES: Frases = {
   swung: ({ shareOfStep }) =>
     `Tus contratiempos llegan tarde un ${Math.round(100 * shareOfStep)} % de corchea, como en el swing. Esta música es pareja: di «1 y 2 y» con valores iguales y toca sobre eso.`,
   'step off': ({ step, side, meanMs }, count) =>
-    `Un golpe se sale: ${count(step)}${side === null ? '' : ` del ${lado(side)}`} llega ${millis(meanMs)} ${meanMs < 0 ? 'antes' : 'tarde'}, y los demás están en su sitio. Da vueltas a ese compás y escucha solo ese golpe.`,
+    `Un golpe se sale: ${count(step)}${side === null ? '' : ` del ${lado(side)}`} llega ${millis(meanMs)} ${meanMs < 0 ? 'antes' : 'tarde'}, y los demás están en su sitio. Repite ese compás y escucha solo ese golpe.`,
   uneven: ({ spreadMs }) =>
     `Los golpes varían unos ${millis(spreadMs)} entre uno y otro, aunque están todos. Más lento y más suave durante cuatro vueltas se juntan.`,
   offset: ({ ms }) =>
@@ -64,14 +64,14 @@ const FRASES: Frases = {
   'cut short': ({ count: number, of, step, bar: at }, count) =>
     `El golpe en ${count(step)} se soltó demasiado pronto, ${share(number, of)}, sobre todo en ${bar(at)}. Suena por encima del 1 callado que sigue: mantenlo.`,
   'inner loud': () =>
-    'Las notas de dentro suenan tan fuerte como las octavas. Deja cantar las octavas y toca lo de dentro con la mitad del peso.',
+    'Las notas internas suenan tan fuerte como las octavas. Deja cantar las octavas y toca lo de adentro con la mitad del peso.',
 };
 
 /** What is said after a take, in Spanish. */
 export const HALLAZGOS: Said<typeof FINDINGS> = {
   sentence: (facts: FindingFacts, sixEight = false): string =>
     (FRASES[facts.kind] as (facts: FindingFacts, count: Cuenta) => string)(facts, (step) => PIEZAS.count(step, sixEight)),
-  loop: ({ fromBar, toBar }) => (toBar - fromBar === 1 ? `Vuelta al compás ${toBar}` : `Vuelta a los compases ${fromBar + 1}–${toBar}`),
+  loop: ({ fromBar, toBar }) => (toBar - fromBar === 1 ? `Repetir el compás ${toBar}` : `Repetir los compases ${fromBar + 1}–${toBar}`),
   nothing: 'Todo estuvo en su sitio y a tiempo. Prueba un poco más rápido, en otro tono o sin la clave.',
   tooShort: 'Todavía es poco para juzgar: sigue durante todo un ciclo de clave.',
 };

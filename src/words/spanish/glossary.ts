@@ -43,7 +43,7 @@ export const GLOSARIO: Said<typeof GLOSSARY_WORDS> = {
     ),
     crossed: voz(
       'cruzado',
-      'Una parte que dice el lado contrario al que suena, casi siempre por entrar un compás antes o después. También: atravesado, montado.',
+      'Una parte que marca el lado contrario al que suena, casi siempre por entrar un compás antes o después. También: atravesado, montado.',
       'cruzada',
       'cruzados',
       'atravesado',
@@ -62,7 +62,7 @@ export const GLOSARIO: Said<typeof GLOSSARY_WORDS> = {
     ),
     montuno: voz(
       'montuno',
-      'La figura que el piano repite, octavas y notas de dentro por turnos; también la sección abierta donde se toca y el coro contesta.',
+      'La figura que el piano repite, octavas y notas internas por turnos; también la sección abierta donde se toca y el coro contesta.',
       'montunos',
     ),
     guajeo: voz(
@@ -88,7 +88,7 @@ export const GLOSARIO: Said<typeof GLOSSARY_WORDS> = {
       'octava',
       'octavas',
     ),
-    inner: voz('notas de dentro', 'La nota o las dos notas del acorde entre las dos de la octava.', 'nota de dentro'),
+    inner: voz('notas internas', 'La nota o las dos notas del acorde entre las dos de la octava.', 'nota interna'),
     voicing: voz('postura', 'Qué notas del acorde se tocan, y en qué orden del grave al agudo.', 'posturas'),
     guide: voz(
       'notas guía',
@@ -97,14 +97,14 @@ export const GLOSARIO: Said<typeof GLOSSARY_WORDS> = {
     ),
     approach: voz(
       'nota de aproximación',
-      'Una nota corta antes de un golpe, que lleva a él por grado; varias de ellas son los adornos del nivel 4.',
+      'Una nota corta antes de un golpe, que lleva a él por grado; varias de ellas son las notas de paso del nivel 4.',
       'notas de aproximación',
-      'adornos',
+      'nota de paso',
+      'notas de paso',
     ),
     line: voz(
-      'línea que se mueve',
-      'Una voz que baja o sube por semitonos mientras el acorde se mantiene; en menor, casi siempre 1, 7 mayor, 7 menor, 6.',
       'línea móvil',
+      'Una voz que baja o sube por semitonos mientras el acorde se mantiene; en menor, casi siempre 1, 7 mayor, 7 menor, 6.',
       'líneas móviles',
     ),
     cell: voz(
@@ -115,7 +115,7 @@ export const GLOSARIO: Said<typeof GLOSSARY_WORDS> = {
     figure: voz('figura', 'Un ritmo con sus notas: lo que tocan las manos en un ciclo de clave.', 'figuras'),
     level: voz(
       'nivel',
-      'Cuánto se mueve la figura: 1 escueta, 2 básica, 3 con línea que se mueve, 4 con adornos, 5 con aproximación cromática, 6 riffs y bloques. «Según la sección» toca más suave en el canto y más lleno en el coro y el mambo.',
+      'Cuánto se mueve la figura: 1 escueta, 2 básica, 3 con línea móvil, 4 con notas de paso, 5 con aproximación cromática, 6 riffs y bloques. «Según la sección» toca más suave en el canto y más lleno en el coro y el mambo.',
       'niveles',
     ),
     device: voz(
@@ -216,12 +216,12 @@ export const GLOSARIO: Said<typeof GLOSSARY_WORDS> = {
       'campana de 6/8',
     ),
     cycle: voz('ciclo', 'Una vez la clave entera: dos compases, uno de cada lado.', 'ciclo de clave', 'ciclos'),
-    countin: voz('entrada', 'Lo que suena antes del primer compás, para que entres con la clave.'),
+    countin: voz('conteo', 'Lo que suena antes del primer compás, para que entres con la clave.'),
     pulse: voz('pulso', 'El tiempo que lleva el pie: 1 y 3, o los cuatro.'),
     tempo: voz('blancas', 'Esta música se siente a dos: 90 blancas por minuto son 180 negras.', 'blanca', 'compás partido'),
     feel: voz(
       'fraseo',
-      'Dónde caen los golpes entre un tiempo y otro. Aquí las corcheas son parejas, nunca con swing; «como toca un grupo de son» las mueve los pocos milisegundos que se midieron.',
+      'Dónde caen los golpes entre un tiempo y otro. Aquí las corcheas son parejas, nunca con swing; «como toca un conjunto de son» las mueve los pocos milisegundos que se midieron.',
       'swing',
     ),
     loop: voz('vuelta', 'Los compases que se repiten hasta que los sueltas.', 'vueltas'),

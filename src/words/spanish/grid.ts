@@ -8,6 +8,8 @@ const INSTRUMENTOS: Readonly<Record<string, string>> = {
   cascara: 'cáscara',
   guiro: 'güiro',
   bell: 'campana de 6/8',
+  bongo: 'bongó',
+  'cha-cha bell': 'campana de cha-cha-chá',
   'mambo bell': 'campana de mambo',
   'bongo bell': 'campana de bongó',
   'low drum': 'timbal grave',
@@ -20,6 +22,14 @@ const GOLPES: Readonly<Record<string, string>> = {
   muffled: 'sordo',
   heel: 'de palma',
   toe: 'de dedos',
+  mouth: 'en la boca',
+  rimshot: 'al aro',
+  roll: 'redoble',
+  'open low': 'abierto grave',
+  'soft open': 'abierto suave',
+  'soft slap': 'tapado suave',
+  'long scrape': 'raspada larga',
+  'short scrape': 'raspada corta',
 };
 
 const MARCAS: Readonly<Record<Device, string>> = {
@@ -28,7 +38,7 @@ const MARCAS: Readonly<Record<Device, string>> = {
   'one-bar-neutral': 'compás neutro',
   'extra-note': 'nota añadida',
   'double-notes': 'notas dobles',
-  'half-step-out': 'medio tono fuera',
+  'half-step-out': 'medio tono afuera',
 };
 
 const instrumento = (name: string): string => INSTRUMENTOS[name] ?? name;
@@ -40,7 +50,7 @@ function casilla(cell: CellFacts): string {
   const parts = [compas(cell.bar), lado(cell.side), cell.count === '&' ? `«y» del tiempo ${cell.beat}` : `tiempo ${cell.beat}`];
   if (cell.chord) parts.push(`${printedChord(cell.chord.symbol)}${cell.chord.early ? ' anticipado' : ''}`);
   if (cell.clave) parts.push('golpe de clave');
-  if (cell.hit) parts.push('golpe de toda la banda');
+  if (cell.hit) parts.push('corte de la banda');
   const shared = cell.left.length > 0 && cell.left.join(' ') === cell.bass.join(' ');
   if (cell.right.length > 0) parts.push(`${mano('right')} ${notasDichas(cell.right)}`);
   if (cell.left.length > 0) parts.push(`${mano('left')} ${shared ? 'y bajo ' : ''}${notasDichas(cell.left)}`);
@@ -66,9 +76,9 @@ export const CUADRICULA: Said<typeof GRID_WORDS> = {
   byHand: 'cambiado a mano',
   noChord: 'N.C.',
   noChordMeans: 'siguen la clave y la percusión',
-  stop: 'corte',
+  stop: 'parada',
   stopMeans: 'todos callan',
-  hit: 'golpes de la banda',
+  hit: 'cortes de la banda',
   pickup: 'anacrusa',
   gridName: (bars) => `Tarjeta que suena, ${bars}`,
   startAt: (bar, side) => `Empezar en el compás ${bar}, ${lado(side)}`,
@@ -76,7 +86,7 @@ export const CUADRICULA: Said<typeof GRID_WORDS> = {
   loneBar: (section) => `${section} termina aquí, en mitad de la clave. Lo que sigue empieza por el otro lado.`,
   halfSide: 'Un compás de medio lado: desde aquí la clave queda cruzada sobre los compases.',
   restartShort: 'la clave empieza de nuevo',
-  halfStepOut: 'medio tono fuera',
+  halfStepOut: 'medio tono afuera',
   vamp: { holding: 'hasta la señal', leaving: 'saliendo', 'one more round': 'una vuelta más' },
   vampSpoken: {
     holding: 'El vamp da vueltas hasta la señal.',

@@ -18,20 +18,20 @@ const PLAIN: Readonly<Record<string, string>> = {
   shaky: 'inseguro',
   lost: 'perdido',
   midi: 'teclado MIDI',
-  keys: 'teclas del ordenador',
+  keys: 'teclas de la computadora',
   microphone: 'micrófono',
   'own rating': 'oído propio',
 };
 
 /** The Journal place in Spanish. */
 export const DIARIO: Said<typeof JOURNAL_WORDS> = {
-  onThisDevice: 'Se guarda solo en este aparato.',
+  onThisDevice: 'Se guarda solo en este dispositivo.',
   loading: 'Abriendo el diario…',
   empty: 'Aquí no hay nada todavía.',
-  emptyHow: 'Toca con un bucle o valora una pasada con tu propio oído: cada pasada entera se anota sola.',
+  emptyHow: 'Toca con una vuelta puesta o califica una pasada con tu propio oído: cada pasada entera se anota sola.',
   emptyWay: 'Ir a tocar',
   refused: (reason) =>
-    `Este aparato no guarda el diario (${reason}). Lo que toques se ve hasta que dejes la página; guárdalo como archivo.`,
+    `Este dispositivo no guarda el diario (${reason}). Lo que toques se ve hasta que dejes la página; guárdalo como archivo.`,
   newer: (entries) =>
     entries === 1
       ? '1 entrada la escribió una versión más nueva de esta página y se conserva sin tocar.'
@@ -42,7 +42,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
       : `${entries} entradas no se pueden leer y se conservan sin tocar.`,
   strain: 'Unas manos que duelen u hormiguean piden descanso, no otra pasada. Si no se va, consulta a un maestro o a un médico.',
 
-  evening: 'Lo que merece la tarde',
+  evening: 'Lo que más rinde hoy',
   noSets: 'Pon los cifrados de un toque en un repertorio con su fecha: aquí se cuentan los movimientos de la mano.',
   toSets: 'Repertorios, en Cifrado',
   chooseSet: 'Repertorio',
@@ -62,8 +62,8 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
     `${times === 1 ? 'una vez' : `${times} veces`} en ${count(charts, 'cifrado', 'cifrados')}${keys > 1 ? `, desde ${keys} lugares` : ''}`,
   unlocks: (barCount, share) =>
     barCount === 0 ? `un paso en el camino; ${percent(share)}` : `abre ${count(barCount, 'compás', 'compases')}; luego ${percent(share)}`,
-  drill: 'En bucle',
-  drillMove: (from, to) => `En bucle: de ${from} a ${to}`,
+  drill: 'Repetir',
+  drillMove: (from, to) => `Repetir: de ${from} a ${to}`,
   have: 'Ya lo tengo',
   haveMove: (from, to) => `Ya tengo de ${from} a ${to}`,
   theRest: (moves) => `${count(moves, 'movimiento más', 'movimientos más')}, en orden`,
@@ -78,7 +78,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   openLoop: (title, from, to) => `Abrir ${title}, ${bars(from, to)}`,
 
   plan: 'Una sesión con descansos',
-  planHint: 'Bloques cortos con descansos, y una pausa ofrecida después de tres. Nada interrumpe un bucle; todo se puede saltar.',
+  planHint: 'Bloques cortos con descansos, y una pausa ofrecida después de tres. Nada interrumpe una vuelta; todo se puede saltar.',
   planNothing: 'Se arma con lo que toca otra vez, con un repertorio con fecha o con lo último que tocaste.',
   rests: '30 segundos sí, 30 no',
   start: 'Empezar',
@@ -125,7 +125,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
     offset: 'todo antes o todo después',
     'hands apart': 'manos separadas',
     'cut short': 'soltadas antes de tiempo',
-    'inner loud': 'notas de dentro fuertes',
+    'inner loud': 'notas internas fuertes',
     nearly: 'casi, a oído propio',
   },
   saidOther: (kind) => kind,

@@ -7,15 +7,15 @@ import { esperado } from './expected';
 import { TEXTOS } from './music-texts';
 
 const NOTAS: Readonly<Record<NonNullable<AlignmentReason['note']>, string>> = {
-  'no strokes': 'No tiene golpes, así que no afirma ninguna dirección.',
-  'equal bars': 'Sus dos compases son iguales, así que no afirma ninguna dirección.',
+  'no strokes': 'No tiene golpes, así que no marca ninguna dirección.',
+  'equal bars': 'Sus dos compases son iguales, así que no marca ninguna dirección.',
   'six-eight by name only': 'No es ninguno de los ritmos de 6/8 conocidos por nombre, y los demás no se juzgan.',
 };
 
 function direccion({ states, score, reason }: Alignment): string {
   if (reason.name !== null) {
     return states === 'neutral'
-      ? `Es el patrón ${TEXTOS.pattern(reason.name)}, que no afirma ninguna dirección.`
+      ? `Es el patrón ${TEXTOS.pattern(reason.name)}, que no marca ninguna dirección.`
       : `Es el patrón ${TEXTOS.pattern(reason.name)} como se toca en ${states}.`;
   }
   if (reason.note) return NOTAS[reason.note];

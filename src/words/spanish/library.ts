@@ -40,7 +40,7 @@ export const ESTANTE: Said<typeof LIBRARY_WORDS> = {
   demoBook: 'Cuaderno de muestra',
   demoBookHint: 'La Quay Street Dance Band; las piezas son inventadas. Escribe sobre una y será tuya.',
   sets: 'Repertorios',
-  noSets: 'Cifrados para una noche, en orden y con fecha: lo que merece el estudio hasta entonces.',
+  noSets: 'Cifrados para una noche, en orden y con fecha: para saber qué estudiar hasta entonces.',
   newSet: 'Repertorio nuevo',
   newSetName: 'Repertorio',
   setName: 'Nombre',

@@ -5,7 +5,7 @@ import type { LISTENING } from '../listening';
 export const ACOMPANAR: Said<typeof LISTENING> = {
   open: 'Con la banda',
   title: 'Tocar con la banda',
-  intro: 'Toca con la banda y te decimos qué pasó. Nada de lo que tocas sale de este aparato.',
+  intro: 'Toca con la banda y te decimos qué pasó. Nada de lo que tocas sale de este dispositivo.',
   choose: '¿Con qué tocas?',
   sources: {
     midi: 'Teclado MIDI',
@@ -17,7 +17,7 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   close: 'Cerrar',
   stop: 'Dejar de escuchar',
   other: 'Tocar de otra manera',
-  more: 'Aparato',
+  more: 'Dispositivo',
   again: 'Probar otra vez',
   asking: {
     midi: 'El navegador pregunta si esta página puede usar MIDI.',
@@ -66,7 +66,7 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   soundsHint: 'Para teclados que no suenan por sí mismos.',
   sendTo: 'Mandar la parte de piano a',
   sendNowhere: 'ninguna parte',
-  sendHint: 'El piano de la página sigue sonando; apágalo con Izquierda y Derecha.',
+  sendHint: 'El piano de la página sigue sonando; apágalo con Izq. y Der.',
   band: 'Banda',
   pianoName: 'El piano de la banda',
   pianos: { 'with me': 'toca conmigo', 'drops out': 'toca cuatro compases y me deja cuatro', mine: 'me lo deja a mí' },
@@ -95,14 +95,14 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   clean: 'Limpia.',
   inTime: 'A tiempo.',
   noTiming: {
-    coarse: 'Este aparato da las horas solo a bulto, así que no se juzga si es pronto o tarde.',
+    coarse: 'Este dispositivo da las horas solo a bulto, así que no se juzga si es pronto o tarde.',
     off: 'El sonido sale tarde o desigual, como con audífonos inalámbricos: se juzgan las notas, no el tiempo. Un cable ayuda.',
   },
   wireless: 'Salida inalámbrica: no se juzga el tiempo. Con bocinas o audífonos de cable vuelve.',
   unstable: 'El retraso de la salida cambia: no se juzga el tiempo. Cierra otros programas o usa la salida propia.',
   jumped: 'El reloj de la computadora dio un salto en esta pasada, así que no cuenta. Sigue sin más.',
   away: 'La página no estaba a la vista en esta pasada, así que no cuenta. Sigue sin más.',
-  loopIt: (from, to) => (from === to ? `Vuelta al compás ${from}` : `Vuelta a los compases ${from} a ${to}`),
+  loopIt: (from, to) => (from === to ? `Repetir el compás ${from}` : `Repetir los compases ${from} a ${to}`),
   replay: 'Oír tu toma con la clave',
   otherSide: 'Oírla por el otro lado',
   otherSideHint: 'Tu propia toma, corrida un compás: a qué suena cruzado en tus manos. Se encienden los golpes de clave que la encuentran.',
@@ -137,25 +137,25 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   playedIn: 'Tu ritmo, como se oyó',
   playedInHint: 'Repásalo; un toque cambia un paso. Después suena por todos los acordes del cifrado.',
   playedInFaults: {
-    'nothing played': 'No se oyó nada que leer. Toca dos compases sobre un acorde, desde la entrada.',
+    'nothing played': 'No se oyó nada que leer. Toca dos compases sobre un acorde, desde el conteo.',
     'one stroke': 'Un golpe no es todavía un ritmo. Toca dos compases con al menos dos golpes.',
     'not on steps': 'Lo que tocaste cae entre las corcheas. Toca los dos compases en corcheas parejas con el clic, un poco más lento.',
   },
   lineShape: {
-    held: 'La línea de fuera mantiene una nota.',
-    rising: 'La línea de fuera sube.',
-    falling: 'La línea de fuera baja.',
-    'up and down': 'La línea de fuera sube y vuelve a bajar.',
-    'down and up': 'La línea de fuera baja y vuelve a subir.',
-    mixed: 'La línea de fuera va en los dos sentidos.',
+    held: 'La línea de afuera mantiene una nota.',
+    rising: 'La línea de afuera sube.',
+    falling: 'La línea de afuera baja.',
+    'up and down': 'La línea de afuera sube y vuelve a bajar.',
+    'down and up': 'La línea de afuera baja y vuelve a subir.',
+    mixed: 'La línea de afuera va en los dos sentidos.',
   },
   unsure: (places) => `Entre dos pasos; mira aquí: ${places}.`,
   place: (step, steps) =>
     `compás ${step < steps / 2 ? 1 : 2}, ${steps === 12 ? (step % 6) + 1 : step % 2 ? `el «y» del ${Math.floor((step % 8) / 2) + 1}` : Math.floor((step % 8) / 2) + 1}`,
   backToReport: 'Volver',
-  calibrate: 'Medir el retraso de este aparato',
+  calibrate: 'Medir el retraso de este dispositivo',
   calibrateWhy:
-    'Lo que es pronto o tarde solo se distingue del retraso del aparato cuando este se mide: acompaña dieciséis clics, diez segundos.',
+    'Lo que es pronto o tarde solo se distingue del retraso del dispositivo cuando este se mide: acompaña dieciséis clics, diez segundos.',
   calibrateByEar:
     'Lo que es pronto o tarde solo se distingue del retraso de bocina y micrófono cuando este se mide: guarda silencio diez segundos mientras el micrófono oye dieciséis golpes. Con audífonos, acompáñalos con palmas.',
   calibrating: 'Acompaña los clics…',
@@ -169,7 +169,7 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   ratings: { clean: 'Limpia', nearly: 'Casi', 'not yet': 'Todavía no' },
   rateAdvice: {
     clean: 'Bien. Una más, para estar seguro; tras tres de cuatro, un poco más rápido.',
-    nearly: 'Da vueltas a lo que tembló, con un compás antes.',
+    nearly: 'Repite lo que tembló, con un compás antes.',
     'not yet': 'Más lento, o una mano, o la mitad. Y otra vez.',
   },
 };

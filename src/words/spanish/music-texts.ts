@@ -35,7 +35,7 @@ const PRUEBAS: readonly (readonly [string, string])[] = [
   ],
   [
     'in words: one open tone on beat 4 of the 3-side; that a toe stroke takes the place of the second is assumed',
-    'en palabras: un tono abierto en el 4 del lado de 3; que un golpe de punta ocupa el lugar del segundo es supuesto',
+    'en palabras: un tono abierto en el 4 del lado de 3; que un golpe de dedos ocupa el lugar del segundo es supuesto',
   ],
   ['reconstructed from its row of hands', 'reconstruido de su línea de manos'],
   ['the soft touch is common practice, no source', 'el toque suave es práctica común, sin fuente'],
@@ -75,7 +75,7 @@ const PATRONES: Traducciones = {
 const CELULAS: Traducciones = {
   standard: 'básica',
   'arpeggiated start': 'comienzo arpegiado',
-  'pickup on 4': 'adorno en el 4',
+  'pickup on 4': 'nota de paso en el 4',
   'after the shells': 'como la cáscara',
   'chords on the clave': 'acordes sobre la clave',
   sparse: 'escueta',

@@ -3,6 +3,7 @@ import type { Said } from '../language';
 import type { NOTICES } from '../notice';
 import { printedChord } from '../spoken';
 import { compases, juntas, lado, mayuscula, PIEZAS } from './counting';
+import { TEXTOS } from './music-texts';
 
 const FRASES: Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => string>> = {
   'odd section': (notice) =>
@@ -11,18 +12,19 @@ const FRASES: Readonly<Record<ChartNotice['code'], (notice: ChartNotice) => stri
   'half-side': (notice) =>
     `Un compás corto en ${parte(notice)} corre la clave medio lado desde aquí; el cifrado puede decir dónde empieza de nuevo.`,
   'outside the clave': (notice) =>
-    `${mayuscula(String(notice.detail.style ?? 'este estilo'))} no se basa en esta clave: ${parte(notice)} recibe un acompañamiento seguro.`,
+    `${mayuscula(TEXTOS.style(String(notice.detail.style ?? 'este estilo')))} no se basa en esta clave: ${parte(notice)} recibe un acompañamiento seguro.`,
   'label disagrees': (notice) =>
     `${mayuscula(parte(notice))} lleva escrito ${notice.detail.label ?? 'otra cosa'}, pero por la cuenta empieza en ${notice.detail.counted ?? 'la otra dirección'}.`,
   'style against meter': ({ detail, section }) =>
-    `El estilo ${detail.style ?? 'nombrado'}${section === null ? '' : ` de ${section}`} se toca en ${detail.usual ?? 'otro compás'}, pero el cifrado está en ${detail.meter ?? 'este'}.`,
-  'tempo outside style': ({ detail }) => `El tempo está fuera de lo habitual en ${detail.style ?? 'el estilo'}${limites(detail)}.`,
+    `El estilo ${TEXTOS.style(String(detail.style ?? 'nombrado'))}${section === null ? '' : ` de ${section}`} se toca en ${detail.usual ?? 'otro compás'}, pero el cifrado está en ${detail.meter ?? 'este'}.`,
+  'tempo outside style': ({ detail }) =>
+    `El tempo está fuera de lo habitual en ${TEXTOS.style(String(detail.style ?? 'el estilo'))}${limites(detail)}.`,
   'figure bends': ({ bar, detail }) =>
-    `La figura escrita se dobla en el compás ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'el acorde'))} no tiene ahí notas de dentro para ella, así que toca octavas.`,
+    `La figura escrita se dobla en el compás ${(bar ?? 0) + 1}: ${printedChord(String(detail.chord ?? 'el acorde'))} no tiene ahí notas internas para ella, así que toca octavas.`,
   'edit out of place': ({ bar, detail }) =>
     `Un cambio a mano en el compás ${(bar ?? 0) + 1}, en ${PIEZAS.count(Number(detail.step ?? 0), false)}, ${CAMBIOS[String(detail.why)] ?? 'no encuentra ahora nada que cambiar'}; se conserva.`,
   'figure crossed': ({ bar, detail }) =>
-    `Desde el compás ${(bar ?? 0) + 1} el piano está cruzado: su ritmo dice ${detail.states ?? 'la otra dirección'} y la clave va al revés.`,
+    `Desde el compás ${(bar ?? 0) + 1} el piano está cruzado: su ritmo marca ${detail.states ?? 'la otra dirección'} y la clave va al revés.`,
   'device idle': ({ detail }) => RECURSOS[String(detail.device)] ?? 'Un recurso no encuentra aquí nada que hacer.',
   'unknown role': ({ section, detail }) =>
     `${section ?? 'Una sección'}, línea ${detail.line ?? '?'}: ningún papel se llama ${detail.role ?? 'así'}${detail.nearest === undefined ? '' : ` (¿${detail.nearest}?)`}. Suena como sección sin papel.`,
@@ -57,8 +59,8 @@ const RECURSOS: Readonly<Record<string, string>> = {
   'half-step-out':
     'Medio tono afuera y vuelta no encuentra ciclo que sacar: pide un riff, o dos ciclos o más sobre dos acordes como mucho.',
   'octaves-only': 'Solo octavas no cambia nada aquí: la figura no tiene nada dentro de sus octavas.',
-  'extra-note': 'La nota de más no encuentra libre el tiempo 3 del lado de 3.',
-  'double-notes': 'Las notas dobles no encuentran ninguna corchea de dentro que partir.',
+  'extra-note': 'La nota añadida no encuentra libre el tiempo 3 del lado de 3.',
+  'double-notes': 'Las notas dobles no encuentran ninguna corchea interna que partir.',
 };
 
 const parte = ({ section }: ChartNotice): string => section ?? 'el cifrado';

@@ -7,7 +7,7 @@ const PAPELES = {
   '.': 'silencio',
   x: 'golpe',
   o: 'octava',
-  i: 'notas de dentro',
+  i: 'notas internas',
   c: 'acorde',
   s: 'nota sola',
   a: 'aproximación',
@@ -16,7 +16,7 @@ const PAPELES = {
 /** The pad for rhythms and the editor of strokes in Spanish. */
 export const RITMO_PROPIO: Said<typeof PAD_WORDS> = {
   title: 'Un ritmo propio',
-  hint: 'Toca un paso, o ve con las flechas y escribe su letra: x golpe, o octava, i notas de dentro, c acorde, s nota sola, a aproximación, punto silencio.',
+  hint: 'Toca un paso, o ve con las flechas y escribe su letra: x golpe, o octava, i notas internas, c acorde, s nota sola, a aproximación, punto silencio.',
   text: 'Como texto, dos compases o uno',
   badText: (steps) =>
     `Hacen falta dos compases de ${steps / 2} pasos (o uno, que suena dos veces), x para un golpe (u o, i, c, s, a según su papel) y . para un silencio, como ${steps === 16 ? 'x.xx.x.x .x.xx.x.' : 'x.xx.x .x.x.x'}`,
@@ -42,7 +42,7 @@ export const RITMO_PROPIO: Said<typeof PAD_WORDS> = {
   editor: 'Cambiar este golpe',
   leaveOut: 'Quitarlo',
   on: 'Poner aquí una octava',
-  onInner: 'Poner aquí notas de dentro',
+  onInner: 'Poner aquí notas internas',
   up: 'Medio tono arriba',
   down: 'Medio tono abajo',
   stepUp: (name) => `Subir a ${printedNote(name)}`,

@@ -22,7 +22,7 @@ const ESPERADO: Readonly<Record<Parameters<typeof SAFETY_WORDS.fault>[0]['code']
 /** Keeping the player's work safe, in Spanish. */
 export const RESGUARDO: Said<typeof SAFETY_WORDS> = {
   name: 'A buen recaudo',
-  where: 'Todo está solo en este aparato. Una copia de seguridad es un archivo con cifrados, repertorios, ajustes y diario.',
+  where: 'Todo está solo en este dispositivo. Una copia de seguridad es un archivo con cifrados, repertorios, ajustes y diario.',
   lasting: (lasting) => {
     if (lasting === null) return 'Este navegador no dice cuánto tiempo guarda las cosas: haz una copia de vez en cuando.';
     return lasting
@@ -31,8 +31,8 @@ export const RESGUARDO: Said<typeof SAFETY_WORDS> = {
   },
   askToLast: 'Pedirle que lo guarde todo',
   room: (usage, quota) => `${espacio(usage)} en uso, sitio para ${espacio(quota)}.`,
-  lastBackup: (day) => `Última copia hecha en este aparato: ${day}.`,
-  noBackup: 'En este aparato todavía no se ha hecho ninguna copia.',
+  lastBackup: (day) => `Última copia hecha en este dispositivo: ${day}.`,
+  noBackup: 'En este dispositivo todavía no se ha hecho ninguna copia.',
   saveBackup: 'Guardar una copia',
   fileName: (day) => `contratiempo-copia-${day}.json`,
   restoreHint: 'Para traer una de vuelta, usa «Traer archivos» o suéltala sobre esta página.',
@@ -59,7 +59,7 @@ export const RESGUARDO: Said<typeof SAFETY_WORDS> = {
   refused: (reason) => `No se pudo: ${reason}. Nada de lo que escribiste se pierde; prueba otra vez, o guarda antes una copia.`,
   deleteAll: 'Borrar todo…',
   deleteWhat: (counts) =>
-    `Esto borra de este aparato ${cifrados(counts.charts)}, ${repertorios(counts.sets)}, ${entradas(counts.entries)} y todos los ajustes. Sin una copia no hay vuelta atrás.`,
+    `Esto borra de este dispositivo ${cifrados(counts.charts)}, ${repertorios(counts.sets)}, ${entradas(counts.entries)} y todos los ajustes. Sin una copia no hay vuelta atrás.`,
   deleteNow: 'Borrar todo ahora',
   keepAll: 'Guardarlo todo',
   report: 'Copiar un informe',
@@ -71,7 +71,7 @@ export const RESGUARDO: Said<typeof SAFETY_WORDS> = {
     off: 'Apagado: la página necesita conexión.',
     unsupported: 'Este navegador no puede guardar la página para usarla sin conexión.',
     preparing: 'Preparándose…',
-    ready: 'Listo: página, sonidos y letras están en este aparato.',
+    ready: 'Listo: página, sonidos y letras están en este dispositivo.',
     update: 'Listo, y hay una versión nueva.',
     failed: 'Esta vez no se pudo preparar; se intentará en la próxima visita.',
   },

@@ -14,7 +14,7 @@ const PASOS = {
 
 /** The line over the sounding card in Spanish. */
 export const AVISOS_DE_EJERCICIO: Said<typeof BANNERS> = {
-  crossed: 'Ejercicio: cruzado a propósito. El primer tiempo golpeado cae en el lado de 3.',
+  crossed: 'Ejercicio: cruzado a propósito. El golpe en el 1 cae en el lado de 3.',
   example: 'Solo: melodía en octavas, luego acordes, luego un motivo repetido que sale y vuelve.',
   scaffold: 'Andamio para el solo: notas guía y clave; el resto es tuyo.',
   soloStep: (step) => `Solo, paso ${step} de 3: ${PASOS[step]}`,
@@ -27,7 +27,7 @@ export const AVISOS_DE_EJERCICIO: Said<typeof BANNERS> = {
 export const FIGURA: Said<typeof FIGURE_SCREEN> = {
   cells: 'Células',
   levelCells: 'las del nivel',
-  direction: 'Lo que afirma la figura',
+  direction: 'Lo que marca la figura',
   scope:
     'Según una medida ajustada a ritmos que clasificaron músicos expertos (M. Vurkaç, UCI Machine Learning Repository 324, 2015). Dice la dirección, no la calidad.',
   stretch: 'Abertura de la mano',
@@ -38,13 +38,13 @@ export const FIGURA: Said<typeof FIGURE_SCREEN> = {
   charted: 'el del cifrado',
   percussion: 'Percusión',
   feel: 'Fraseo',
-  feels: { straight: 'recto', measured: 'como toca un conjunto de son' },
+  feels: { straight: 'parejo', measured: 'como toca un conjunto de son' },
   feelHint:
     'Medido en tres interpretaciones de son (IEMP Cuban Son and Salsa corpus, Poole, Tarsitani y Clayton, 2018–19). Nunca llega a las notas en papel.',
   percussions: { 'by style': 'según estilo y sección', none: 'ninguna' },
   exercise: 'Ejercicios',
   crossed: 'cruzado a propósito',
-  crossedHint: 'Este es el lado equivocado: el primer tiempo golpeado cae en el lado de 3.',
+  crossedHint: 'Este es el lado equivocado: el golpe en el 1 cae en el lado de 3.',
   solo: 'Solo en tres pasos',
   solos: { none: 'sin solo', example: 'línea de ejemplo', scaffold: 'solo notas guía' },
   notices: 'Conviene saber',

@@ -38,6 +38,7 @@ export const HOJA: Said<typeof SHEET_WORDS> = {
   print: 'Imprimir o guardar en PDF',
   midi: 'Archivo MIDI',
   paper: 'Papel',
+  papers: { A4: 'A4', Letter: 'Carta' },
   claveName: 'clave',
   begins: (side) => `empieza por el ${lado(side)}`,
   style: 'Estilo',
@@ -82,7 +83,7 @@ export const OPCIONES_DE_HOJA: Said<typeof SHEET_OPTION_WORDS> = {
   kindHints: {
     lesson: 'Un ejercicio para llevar a casa.',
     worksheet: 'Una tarea con las respuestas en página aparte.',
-    levels: 'La misma pieza escueta, básica y con adornos.',
+    levels: 'La misma pieza escueta, básica y con notas de paso.',
     list: 'Una página para un atril lleno de partes de la banda.',
   },
   what: 'Qué lleva',
@@ -109,5 +110,5 @@ export const OPCIONES_DE_HOJA: Said<typeof SHEET_OPTION_WORDS> = {
   tasks: { blank: 'Pentagrama vacío', missing: 'Notas que faltan', crossed: 'Buscar los compases cruzados' },
   answers: 'Respuestas en página aparte',
   teacherText: 'Nota del maestro, impresa en la hoja',
-  notKept: (reason) => `Esto no se guarda en el aparato: ${reason}.`,
+  notKept: (reason) => `Esto no se guarda en el dispositivo: ${reason}.`,
 };

@@ -25,7 +25,7 @@ export const PARA_LLEVAR: Said<typeof TAKE_ALONG_WORDS> = {
   open: 'Para llevar',
   title: 'Para llevar',
   close: 'Cerrar',
-  about: 'Archivos de toda la forma, tal como está puesta. Nada sale de este aparato.',
+  about: 'Archivos de toda la forma, tal como está puesta. Nada sale de este dispositivo.',
   kinds: CLASES,
   hints: {
     sheet: 'las mismas páginas que al imprimir',
@@ -42,7 +42,7 @@ export const PARA_LLEVAR: Said<typeof TAKE_ALONG_WORDS> = {
   parts: 'Quién toca',
   playAlongs: PISTAS,
   form: 'Cómo va',
-  forms: { loop: 'En vuelta, sin costura', once: 'Entrada, una vez, y se apaga sola' },
+  forms: { loop: 'En vuelta, sin costura', once: 'Conteo, una vez, y se apaga sola' },
   tempo: 'Tempo',
   tempoOf: (which, halfNotes) => `${which === 'now' ? 'Ahora' : 'Meta'}, blanca = ${halfNotes}`,
   rate: 'Muestras por segundo',

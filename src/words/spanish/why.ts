@@ -9,7 +9,7 @@ const deGrado = (note: WhyNote): string => `la ${grado(note)}`;
 const esBajo = ({ role }: WhyFacts): boolean => role === 'root' || role === 'fifth' || role === 'third';
 
 function porQue(facts: WhyFacts): string {
-  const remarks = [linea(facts), recurso(facts), reserva(facts), primeraVez(facts)].filter((remark) => remark !== '');
+  const remarks = [linea(facts), recurso(facts), reserva(facts), primeraVez(facts), aMano(facts)].filter((remark) => remark !== '');
   return [identidad(facts), lugarYPaso(facts), ...remarks].join(' ');
 }
 
@@ -92,7 +92,7 @@ const RECURSOS: Readonly<Record<Device, string>> = {
   'one-bar-neutral': 'Lo coloca el patrón neutro de un compás: los dos compases tienen el mismo ritmo.',
   'extra-note': 'La nota añadida lo pone aquí, donde habla por el lado correcto.',
   'double-notes': 'Las notas dobles ponen dos semicorcheas en lugar de una corchea.',
-  'half-step-out': 'La figura sale medio tono fuera durante este ciclo.',
+  'half-step-out': 'La figura sale medio tono afuera durante este ciclo.',
 };
 
 function recurso({ device, lift }: WhyFacts): string {
@@ -103,12 +103,14 @@ function recurso({ device, lift }: WhyFacts): string {
 
 const RESERVAS: Readonly<Record<NonNullable<StrokeReason['fallback']>, string>> = {
   'power chord': 'El acorde no nombra tercera, así que no se pone nada dentro.',
-  'no inner note fits': 'Aquí no cabe en la mano ninguna nota de dentro, así que suena sola.',
+  'no inner note fits': 'Aquí no cabe en la mano ninguna nota interna, así que suena sola.',
   'fast changes': 'Los acordes cambian deprisa, así que la mano se queda quieta por dentro.',
   'octaves only': 'Aquí suenan solo las octavas.',
 };
 
 const reserva = ({ fallback, device }: WhyFacts): string => (fallback === null || device === 'octaves-only' ? '' : RESERVAS[fallback]);
+
+const aMano = ({ edited }: WhyFacts): string => (edited ? 'Se cambió a mano.' : '');
 
 function primeraVez(facts: WhyFacts): string {
   if (!facts.firstPassOnly) return '';
