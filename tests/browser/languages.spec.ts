@@ -41,7 +41,7 @@ async function tour(browser: Browser, locale: string): Promise<ReadonlyMap<strin
   const context = await browser.newContext({
     locale,
     serviceWorkers: 'block',
-    viewport: { width: 1280, height: 1000 },
+    viewport: { width: 1440, height: 1000 },
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
