@@ -65,6 +65,7 @@ export const SETTINGS_SCREEN = {
     { keys: 'S', does: 'full screen, for the stand or a projector' },
     { keys: 'V', does: 'grid or staff' },
     { keys: 'B', does: 'balance' },
+    { keys: 'W', does: 'the words of the trade' },
     { keys: '?', does: 'this list' },
     { keys: 'Esc', does: 'close what is open, leave the full screen' },
     { keys: '← → ↑ ↓', does: 'in the grid: by a step, by a bar; Home and End to the ends of the bar' },

@@ -1,5 +1,6 @@
 import type { Desk } from '../../state/desk';
 import { inputMillis, type Level } from '../../vocabulary';
+import { askWord } from '../glossary/asked-word';
 import { hasOwnSpace } from './own-keys';
 
 /** Panels and views that keys open and close. */
@@ -59,6 +60,9 @@ export function actOnKey(event: KeyboardEvent, desk: Desk, panels: Panels): bool
       return true;
     case 's':
       panels.stand();
+      return true;
+    case 'w':
+      askWord('all');
       return true;
     case 'b':
       panels.balance();

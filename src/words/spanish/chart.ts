@@ -55,6 +55,6 @@ export const EDITOR: Said<typeof CHART_EDITOR> = {
   couldBe: 'Podría ser',
   write: (text) => `Escribir ${text}`,
   nothingAtCaret:
-    'Empieza un acorde y aquí estará lo que puede ser. Golpes: C7 {1 2& 4}. Un compás de silencio: stop. «Montuno 2-3» en tu papel: clave: 2-3.',
+    'Empieza un acorde y aquí estará lo que puede ser. Cortes: C7 {1 2& 4}. Un compás de silencio: stop. «Montuno 2-3» en tu papel: clave: 2-3.',
   keyboardHint: 'El tabulador lleva del texto a estos; Control Z deshace un cambio.',
 };

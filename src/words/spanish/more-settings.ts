@@ -69,6 +69,7 @@ export const AJUSTES: Said<typeof SETTINGS_SCREEN> = {
     { keys: 'S', does: 'pantalla completa, para el atril o un proyector' },
     { keys: 'V', does: 'cuadrícula o pentagrama' },
     { keys: 'B', does: 'mezcla' },
+    { keys: 'W', does: 'las palabras del oficio' },
     { keys: '?', does: 'esta lista' },
     { keys: 'Esc', does: 'cerrar lo abierto, salir de la pantalla completa' },
     { keys: '← → ↑ ↓', does: 'en la cuadrícula: un paso, un compás; Inicio y Fin, a los extremos del compás' },

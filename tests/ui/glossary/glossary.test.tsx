@@ -1,6 +1,7 @@
 import { act, screen, waitFor, within } from '@testing-library/react';
 import { afterEach, describe, expect, it } from 'vitest';
 import { Header } from '../../../src/ui/app/Header';
+import { actOnKey } from '../../../src/ui/app/shortcut-keys';
 import { askedWord } from '../../../src/ui/glossary/asked-word';
 import { Glossary } from '../../../src/ui/glossary/Glossary';
 import { FigureGroup } from '../../../src/ui/transport/FigureGroup';
@@ -54,6 +55,16 @@ describe('The glossary', () => {
     expect(screen.queryByRole('dialog')).toBeNull();
     expect(others).toEqual([]);
     expect(document.activeElement).toBe(label);
+  });
+
+  it('opens and closes with its key', async () => {
+    const { desk } = await page();
+    const panels = { keys: nothing, balance: nothing, stand: nothing };
+    const press = (): boolean => actOnKey(new KeyboardEvent('keydown', { key: 'w' }), desk, panels);
+    act(() => expect(press()).toBe(true));
+    expect(await glossary()).toBeTruthy();
+    act(() => expect(press()).toBe(true));
+    expect(screen.queryByRole('dialog')).toBeNull();
   });
 
   it('speaks Spanish', async () => {
