@@ -28,14 +28,32 @@ interface Word {
  *     loop   = degrees "in" key                     `1 4 5 4 in D`, `ii V I in Eb`, `i V7 V7 i in Gm`, `I IV | V IV in A`
  *     degree = [b or #] (1 to 7 | roman numeral [suffix])      blanks, commas, dashes between; each one bar, or bars with "|"
  *
+ * Before or after it may stand the direction as a band's chart has it: `montuno 2-3`, `3-2 rumba`, `clave 2-3`.
  * Without bar signs, an odd number of bars is rounded up by holding the last chord, so that the loop closes on the clave.
  * The key of bare chords is the likeliest one; the title is the line itself. Faults have line 1 and columns of the line as typed. Never throws.
  */
 export function readQuickLine(text: string): Result<string, ChartFault> {
   if (text.length > MAX_LINE)
     return wrong('text too long', { text: text.slice(0, 20), column: 1 }, `at most ${MAX_LINE} characters: ${EXPECTED}`, null);
-  const line = text.replace(/[\s;]/g, ' ');
-  if (line.trim() === '') return wrong('no bars', { text: '', column: 1 }, EXPECTED, null);
+  const whole = text.replace(/[\s;]/g, ' ');
+  if (whole.trim() === '') return wrong('no bars', { text: '', column: 1 }, EXPECTED, null);
+  const said = LAST_WORD.exec(whole) ?? NAMED_FIRST.exec(whole) ?? BARE_FIRST.exec(whole);
+  if (!said) return readMusic(whole);
+  // Blanks in its place keep the columns.
+  const music = whole.slice(0, said.index) + ' '.repeat(said[0].length) + whole.slice(said.index + said[0].length);
+  const { direction = '2-3', kind = 'son' } = said.groups ?? {};
+  if (music.trim() === '') return wrong('no bars', { text: whole.trim(), column: 1 }, DIRECTION_ALONE, null);
+  const read = readMusic(music);
+  return read.ok ? ok(read.value.replace('\n\n', `\nclave: ${direction} ${kind.toLowerCase()}\n\n`)) : read;
+}
+
+/** The direction at the end of the line, or at its beginning before something else than a loop of degrees. */
+const LAST_WORD = /(?:^|[ ,])(?:(?:montuno|clave)[ :]*)?(?<direction>2-3|3-2)(?: +(?<kind>son|rumba))?[ ,]*$/i;
+const NAMED_FIRST = /^ *(?:montuno|clave)[ :]*(?<direction>2-3|3-2)(?: +(?<kind>son|rumba))?(?=[ ,]|$)/i;
+const BARE_FIRST = /^ *(?<direction>2-3|3-2)(?= +(?:son|rumba|[A-G|]))(?: +(?<kind>son|rumba))?(?=[ ,]|$)/i;
+const DIRECTION_ALONE = 'the chords as well, before or after the direction: Gm7 C7 Fmaj7 D7 montuno 2-3';
+
+function readMusic(line: string): Result<string, ChartFault> {
   const loop = /^(.*?)\s+in\s+(\S.*?)\s*$/i.exec(line);
   if (loop) return readLoop(loop[1] ?? '', { text: loop[2] ?? '', column: line.lastIndexOf(loop[2] ?? '') + 1 }, line);
   const words = wordsOf(line.replace(/\s+in\s*$/i, ''), /[^\s,|]+/g);

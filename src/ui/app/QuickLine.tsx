@@ -42,7 +42,7 @@ export function QuickLine() {
         <p className="quick-fault" id={`${id}-fault`} role="alert">
           {faults.slice(0, 2).map((fault) => (
             <span key={`${fault.line}:${fault.column}:${fault.code}`}>
-              <b>{fault.text}</b>: {MUSIC_TEXTS.expected(fault.expected)}
+              <b>{fault.text}</b> {MUSIC_TEXTS.expected(fault.expected)}
               {fault.nearest !== null && (
                 <button type="button" onClick={() => setLine(line.replace(fault.text, fault.nearest ?? fault.text))}>
                   {SCREEN.correct(fault.nearest)}

@@ -128,6 +128,10 @@ const ESPERADO: readonly (readonly [string, string])[] = [
     'chords such as Em7 A7 D6 B7b9, or a loop and a key such as 1 4 5 4 in D',
     'acordes como Em7 A7 D6 B7b9, o una vuelta y un tono como 1 4 5 4 in D',
   ],
+  [
+    'the chords as well, before or after the direction: Gm7 C7 Fmaj7 D7 montuno 2-3',
+    'también los acordes, antes o después de la dirección: Gm7 C7 Fmaj7 D7 montuno 2-3',
+  ],
   ['a degree: 1 to 7, or a roman numeral such as ii, V7, bVII', 'un grado: de 1 a 7, o en números romanos como ii, V7, bVII'],
 ];
 

@@ -64,6 +64,28 @@ describe('the quick line', () => {
     ]);
   });
 
+  it.each([
+    ['Gm7 C7 montuno 2-3', '2-3 son', 'F: | Gm7 | C7 |'],
+    ['montuno 3-2, Gm7 C7', '3-2 son', 'F: | Gm7 | C7 |'],
+    ['3-2 rumba Gm7 C7', '3-2 rumba', 'F: | Gm7 | C7 |'],
+    ['ii V I in Eb 3-2', '3-2 son', 'Eb: | Fm7 | Bb7 | Eb | % |'],
+    ['Montuno: 2-3 1 4 in D', '2-3 son', 'D: | D | G |'],
+  ])('takes the direction in %s, as a chart has it', (line, clave, music) => {
+    const read = readQuickLine(line);
+    expect(read.ok && /^clave: (.*)$/m.exec(read.value)?.[1]).toBe(clave);
+    expect(heard(line)).toBe(music);
+  });
+
+  it('leaves a loop of degrees alone that reads like a direction', () => {
+    expect(heard('2-3 in D')).toBe('D: | Em7 | F#m7 |');
+  });
+
+  it('asks for the chords when the direction stands alone, once', () => {
+    const read = readQuickLine('montuno 2-3');
+    expect(read).toMatchObject({ ok: false, faults: [{ code: 'no bars', text: 'montuno 2-3', column: 1 }] });
+    expect(!read.ok && read.faults).toHaveLength(1);
+  });
+
   it('has the typed line as its title', () => {
     const read = readQuickLine('ii V I in Eb');
     expect(read.ok && chartOf(read.value).title).toBe('ii V I in Eb');
