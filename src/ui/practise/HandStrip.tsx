@@ -85,10 +85,10 @@ export const HandStrip = memo(function HandStrip({ score, playing, cursorTick, f
       </svg>
       <div className="strip-words">
         <p className="words-now">
-          <i className="mark-now" /> {SHAPE_WORDS.now} <b data-words="now" /> <span data-words="now-left" />
+          <i className="mark-now" /> {SHAPE_WORDS.now} <span data-words="now" />
         </p>
         <p className="words-next">
-          <i className="mark-next" /> {SHAPE_WORDS.next} <b data-words="next" /> <span data-words="next-motion" />
+          <i className="mark-next" /> {SHAPE_WORDS.next} <span data-words="next" />
         </p>
       </div>
     </section>

@@ -27,7 +27,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
   const root = useRef<HTMLElement>(null);
   const strip = useRef<StripFollower>(null);
   const { gridOf } = useDrawnScores(props.whole);
-  const { score, grid, index, card, next, turn, onShow } = useShownMusic(props, gridOf);
+  const { score, grid, index, followed, card, next, turn, onShow } = useShownMusic(props, gridOf);
   const { room, frame, staffZoom, percussion, pulse } = useLayout(root, props, score, grid);
   const isShown = (bar: number) => grid.cardOfBar[bar] === index;
   const [place, onPlace] = useGridPlace({ root, cursorBar, playing, isShown, onStartAt });
@@ -39,7 +39,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
     scoreOf: (heard) => props.scoreOf?.(heard.performance) ?? props.score,
     gridOf,
     strip: () => strip.current,
-    shown: { score, card: index },
+    shown: { score, card: index, followed },
     onShow,
   });
   if (!card) return <section className="practise" ref={root} />;

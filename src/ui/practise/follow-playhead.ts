@@ -13,7 +13,7 @@ export interface PlayheadView {
   /** What the hand strip is lit by, once it is there. */
   readonly strip: () => StripFollower | null;
   /** What is on the screen. */
-  readonly shown: { readonly score: Score; readonly card: number };
+  readonly shown: { readonly score: Score; readonly card: number; readonly followed: boolean };
   /** Changes with each commit, so that the marks are looked up again. */
   readonly version: number;
   /** Asks React for another card; the only way from here into React. */
@@ -68,7 +68,8 @@ export function followPlayhead(root: HTMLElement, view: () => PlayheadView): () 
     const score = now.scoreOf(heard);
     const grid = now.gridOf(score);
     const card = cardAt(grid, heard.tick);
-    if (card !== null && (card !== now.shown.card || score !== now.shown.score)) now.onShow(score, card);
+    const { shown } = now;
+    if (card !== null && (!shown.followed || card !== shown.card || score !== shown.score)) now.onShow(score, card);
     now.strip()?.(score, heard);
     if (counting !== null) {
       dark(marks);

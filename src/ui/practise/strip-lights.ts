@@ -58,10 +58,8 @@ function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape |
   strip.querySelectorAll('g.stays').forEach((label, at) => {
     labelKept(label, kept[at] ?? null);
   });
-  say(strip, 'now', now?.words ?? '');
-  say(strip, 'now-left', now?.leftWords ? `· ${SHAPE_WORDS.left} ${now.leftWords}` : '');
-  say(strip, 'next', next?.words ?? '');
-  say(strip, 'next-motion', next?.motion ? `· ${next.motion}` : '');
+  say(strip, 'now', now?.words ?? '', now?.leftWords ? `· ${SHAPE_WORDS.left} ${now.leftWords}` : '');
+  say(strip, 'next', next?.words ?? '', next?.motion ? `· ${next.motion}` : '');
 }
 
 function mark(key: Element, name: string, now: boolean | undefined, next: boolean | undefined): void {
@@ -70,9 +68,15 @@ function mark(key: Element, name: string, now: boolean | undefined, next: boolea
   else key.setAttribute(name, value);
 }
 
-function say(strip: HTMLElement, name: string, words: string): void {
+/** New words are new elements: words that are moved along a line would count as a shift of the page at every stroke. */
+function say(strip: HTMLElement, name: string, notes: string, more: string): void {
   const place = strip.querySelector(`[data-words="${name}"]`);
-  if (place && place.textContent !== words) place.textContent = words;
+  if (!place || place.textContent === `${notes} ${more}`) return;
+  const bold = document.createElement('b');
+  const plain = document.createElement('span');
+  bold.textContent = notes;
+  plain.textContent = more;
+  place.replaceChildren(bold, ' ', plain);
 }
 
 interface Place {

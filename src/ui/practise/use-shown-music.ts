@@ -10,6 +10,8 @@ export interface ShownMusic {
   readonly score: Score;
   readonly grid: StepGrid;
   readonly index: number;
+  /** True once the frame loop has said what is heard: from then on only it changes the card, and a change waits until it sounds. */
+  readonly followed: boolean;
   readonly card: Card | null;
   readonly next: Card | null;
   /** Where the sides turn over soon, seen from the large card. */
@@ -34,6 +36,7 @@ export function useShownMusic(props: PractiseBoardProps, gridOf: (score: Score) 
     score,
     grid,
     index,
+    followed: playing && sounding !== null,
     card,
     next: cardAfter(coming, index),
     turn: card && turnAhead(coming, card.fromBar),

@@ -16,7 +16,9 @@ export function useTradedPlaces(rows: RefObject<HTMLElement | null>, direction: 
 function slide(panel: HTMLElement, from: { readonly left: number; readonly top: number } | undefined): void {
   if (!from || typeof panel.animate !== 'function') return;
   const motion = getComputedStyle(panel);
-  const duration = Number.parseFloat(motion.getPropertyValue('--trade-time')) || 0;
+  const time = motion.getPropertyValue('--trade-time').trim();
+  // As written or as the build rewrites it: 420ms or .42s.
+  const duration = (Number.parseFloat(time) || 0) * (time.endsWith('ms') ? 1 : 1000);
   const easing = motion.getPropertyValue('--trade-easing').trim() || 'linear';
   const shift = `translate(${from.left - panel.offsetLeft}px, ${from.top - panel.offsetTop}px)`;
   panel.animate([{ transform: shift }, { transform: 'none' }], { duration, easing });

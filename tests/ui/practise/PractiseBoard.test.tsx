@@ -145,9 +145,8 @@ describe('the hand strip', () => {
   it('shows the stroke at the cursor when nothing plays, and what stays', async () => {
     const { view } = await board();
     fireEvent.keyDown(screen.getByRole('grid'), { key: 'End' });
-    expect(view.container.querySelector('[data-words="now"]')?.textContent).toBe('C♯ octave, third of A7');
-    expect(view.container.querySelector('[data-words="next"]')?.textContent).toBe('G and B');
-    expect(view.container.querySelector('[data-words="next-motion"]')?.textContent).toBe('· both stay');
+    expect(view.container.querySelector('[data-words="now"]')?.textContent).toMatch(/^C♯ octave, third of A7/);
+    expect(view.container.querySelector('[data-words="next"]')?.textContent).toBe('G and B · both stay');
     expect([...view.container.querySelectorAll('.key[data-stays]')].map((key) => key.getAttribute('data-midi'))).toEqual(['79', '83']);
   });
 });

@@ -38,7 +38,7 @@ function page() {
 }
 
 /** Runs one frame at a place and stops. */
-async function frameAt(tick: number, pass: number, calm = false) {
+async function frameAt(tick: number, pass: number, calm = false, followed = true) {
   vi.stubGlobal('matchMedia', () => ({ matches: calm }));
   const { root, ...parts } = page();
   const onShow = vi.fn();
@@ -48,7 +48,7 @@ async function frameAt(tick: number, pass: number, calm = false) {
     scoreOf: () => score,
     gridOf: () => grid,
     strip: () => null,
-    shown: { score, card: 0 },
+    shown: { score, card: 0, followed },
     version: 1,
     onShow,
   };
@@ -85,6 +85,10 @@ describe('the frame loop', () => {
   it('asks for another card only when another one is heard', async () => {
     expect((await frameAt(3839, 0)).onShow).not.toHaveBeenCalled();
     expect((await frameAt(3840, 0)).onShow).toHaveBeenCalledWith(score, 1);
+  });
+
+  it('says what is heard as soon as something is, so that a change waits until it sounds', async () => {
+    expect((await frameAt(100, 0, false, false)).onShow).toHaveBeenCalledWith(score, 0);
   });
 
   it('takes all light away when it stops', async () => {
