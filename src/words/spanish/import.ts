@@ -12,8 +12,9 @@ const FALTAS: Readonly<Record<ImportFaultCode, (found: string) => string>> = {
   'not a score file': () => 'esto no es un archivo de partitura',
   'broken archive': (found) => `el archivo comprimido no se puede abrir${found}`,
   'no score in the archive': () => 'el archivo comprimido no lleva ninguna partitura',
-  'cut off': (found) => `el archivo termina antes de tiempo${found}`,
-  'not well-formed': (found) => `el archivo está dañado${found}`,
+  // What the parser says of these it says in English; line and column say as much.
+  'cut off': () => 'el archivo termina antes de tiempo',
+  'not well-formed': () => 'el archivo está dañado',
   'document type': (found) => `el archivo declara cosas propias${found}, y leerlas no es seguro`,
   'too deep': () => 'el archivo tiene demasiados niveles, uno dentro de otro',
   'another root': (found) => `esto es XML de otra clase${found}`,

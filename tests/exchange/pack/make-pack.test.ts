@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { contentsPage } from '../../../src/exchange/pack/contents-page';
 import { type PackMakers, packEntries, zipPack } from '../../../src/exchange/pack/make-pack';
 import { bytesOf, PACK_KINDS, type PackOrder, packFiles } from '../../../src/exchange/pack/pack-order';
+import { speakAs, speechNow } from '../../../src/exchange/speech';
 import { madeSounds } from '../../../src/exchange/wav/pcm';
 import { PLAIN_LEVELS, PLAY_ALONGS } from '../../../src/exchange/wav/play-along';
 import { readChart } from '../../../src/music/chart/read';
@@ -90,6 +91,16 @@ describe('a pack', () => {
     const links = [...page.matchAll(/href="([^"]+)"/g)].map(([, link = '']) => decodeURIComponent(link));
     expect(links).toEqual(packFiles(asked).map(({ name }) => name));
     for (const words of ['D major', 'F major', 'without piano', 'go round without a seam', 'Clave 2-3 son']) expect(page).toContain(words);
+  });
+
+  test('speaks as it is told, in a thread that knew nothing of it', async () => {
+    const asked = order();
+    expect(contentsPage(asked, packFiles(asked))).toContain('<html lang="en">');
+    await speakAs({ language: 'es', noteNames: 'do re mi' });
+    const page = contentsPage(asked, packFiles(asked));
+    await speakAs({ language: 'en', noteNames: 'letters' });
+    for (const words of ['<html lang="es">', 'Re mayor', 'Fa mayor', 'sin piano', 'Clave 2-3 de son']) expect(page).toContain(words);
+    expect(speechNow()).toEqual({ language: 'en', noteNames: 'letters' });
   });
 
   test('that breaks off half-way asks its makers for nothing more', async () => {
