@@ -1,6 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import type { Pad, PadSteps } from '../../layout/figure/rhythm-pad';
 import type { Direction, Side } from '../../vocabulary';
+import { GRID_WORDS } from '../../words/grid';
 import { PAD_WORDS } from '../../words/rhythm-pad';
 
 /** What a bar of the pad is given. */
@@ -17,6 +18,10 @@ export interface PadBarProps {
   readonly onTouch: (step: number) => void;
   readonly onKey: (event: KeyboardEvent, step: number) => void;
 }
+
+/** Where a rest lies in the bar, as it is counted. */
+const countOf = (index: number, steps: PadSteps): string =>
+  steps === 12 ? String(index + 1) : index % 2 === 0 ? String(index / 2 + 1) : GRID_WORDS.and;
 
 /** One bar of the pad on its side of the clave; the clave's strokes stand over it as diamonds. */
 export function PadBar({ pad, direction, side, from, clave, tabStep, onTouch, onKey }: PadBarProps) {
@@ -41,8 +46,8 @@ export function PadBar({ pad, direction, side, from, clave, tabStep, onTouch, on
             <span className="pad-clave" aria-hidden="true">
               {clave[step] ? '◆' : ''}
             </span>
-            <span className="pad-mark" aria-hidden="true">
-              {PAD_WORDS.marks[role]}
+            <span className={role === '.' ? 'pad-mark pad-count' : 'pad-mark'} aria-hidden="true">
+              {role === '.' ? countOf(index, steps) : PAD_WORDS.marks[role]}
             </span>
           </button>
         );
