@@ -1,13 +1,15 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { PULSE } from '../../src/layout/grid/percussion-choice';
 import { DEMO_BOOK } from '../../src/music/chart/demo-book';
 import { readQuickLine } from '../../src/music/chart/quick-line';
 import { readChart } from '../../src/music/chart/read';
 import { readChord } from '../../src/music/chord/read';
 import { NAMED_ROWS } from '../../src/music/clave/named-rhythms';
 import { readGrid } from '../../src/music/clave/read-grid';
-import { PATTERN_IDS, percussionPattern } from '../../src/music/percussion/patterns';
+import { PATTERN_IDS, PERCUSSION_INSTRUMENTS, percussionPattern } from '../../src/music/percussion/patterns';
 import { pairChoices, percussionChoices, STYLE_CHOICES } from '../../src/state/choices';
 import { faultSentence } from '../../src/words/fault';
+import { GRID_WORDS } from '../../src/words/grid';
 import { MUSIC_TEXTS } from '../../src/words/music-texts';
 import { speak } from '../../src/words/speak';
 import { BAD } from '../music/chart/bad-charts';
@@ -119,6 +121,23 @@ describe('What the music brings along', () => {
       'Línea 3, columna 1, «key: D». Se esperaba: una sola línea «key:»; la primera está en la línea 2.',
       'Línea 4, columna 3, «C F G». Se esperaba: 1, 2 o 4 acordes en el compás, o una / por cada negra que mantiene el acorde anterior. Lo más cercano: «C / F G».',
     ]);
+  });
+
+  it('names every row of the percussion, and how each is struck', () => {
+    const rows = [...PERCUSSION_INSTRUMENTS, PULSE].map((name) => GRID_WORDS.instrumentName(name));
+    expect(rows.filter((name) => /bell|drum|pulse|bongo$/.test(name))).toEqual([]);
+    const strokes = new Set(PATTERN_IDS.flatMap((id) => Object.values(percussionPattern(id).strokes)));
+    const cell = { bar: 1, side: 2, count: '1', beat: '1', chord: null, clave: false, hit: false, right: [], left: [], bass: [] } as const;
+    const said = [...strokes].map((stroke) =>
+      GRID_WORDS.cell({ ...cell, percussion: [{ instrument: 'conga', stroke }] })
+        .split(', ')
+        .at(-1),
+    );
+    expect(
+      said.filter((words) =>
+        /\b(open|soft|slap|heel|toe|accent|muffled|mouth|neck|rimshot|roll|low|high|long|short|scrape|thumb|fingers?)\b/.test(words ?? ''),
+      ),
+    ).toEqual([]);
   });
 
   it('teaches, is known and is named in Spanish', () => {
