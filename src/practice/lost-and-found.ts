@@ -92,7 +92,11 @@ export function rearranged(performance: Performance, order: readonly number[]): 
 const FOUND_SHARE = 0.7;
 
 /** Bars from a surprise until two bars running are right again (0: at once), or null when that never comes. */
-export function barsUntilBack({ strokes, stretches }: Matched, music: Performance, atBar: number): number | null {
+export function barsUntilBack(
+  { strokes, stretches }: Pick<Matched, 'strokes' | 'stretches'>,
+  music: Performance,
+  atBar: number,
+): number | null {
   const found = (index: number): boolean => {
     const bar = music.bars[index];
     if (!bar) return true;

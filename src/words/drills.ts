@@ -87,6 +87,18 @@ export const DRILLS = {
     dropped: (bar: number, bars: number): string =>
       `At bar ${bar} it left out ${bars === 1 ? 'one bar: everything turned over' : `${bars} bars`}.`,
     nothing: 'It played the form as it stands.',
+    back: (bars: number | null): string =>
+      bars === null
+        ? 'You did not come back after it.'
+        : bars === 0
+          ? 'You were with it at once.'
+          : `You were back after ${bars === 1 ? 'one bar' : `${bars} bars`}.`,
+    tally: (back: number, of: number): string => `Back within three bars: ${back} of ${of}.`,
+    ask: 'Were you back within three bars, each time?',
+    yes: 'Each time',
+    no: 'Not each time',
+    write: 'Write it in the journal',
+    written: 'Written in the journal.',
     counts: 'Bars are counted as you heard them. How many went by before you were back? Two or three is a good night.',
     another: 'Another one',
     tooShort: 'This chart is too short for it: open one of sixteen bars or more.',

@@ -78,7 +78,7 @@ for (const language of LANGUAGES) {
         serviceWorkers: 'block',
       });
       const page = await context.newPage();
-      page.setDefaultTimeout(10_000);
+      page.setDefaultTimeout(30_000);
       await page.goto(address);
       const where = `${language}, ${theme}, ${size.width} px`;
       for (const { name, reach } of STATES) {

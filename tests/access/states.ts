@@ -116,8 +116,7 @@ export const STATES: readonly State[] = [
   {
     name: 'rating by ear',
     reach: async (page) => {
-      await leave(page);
-      await page.locator('.play-along').getByRole('button', { name: LISTENING.close, exact: true }).click();
+      await page.reload();
       await page.locator('.play-along-open').click();
       await page.locator('.play-along').getByRole('button', { name: LISTENING.sources.none }).click();
     },

@@ -1,7 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { mod12, pcOf } from '../../music/pitch/spell';
 import { driftsOf } from '../../practice/gap-drill';
-import type { Surprise } from '../../practice/lost-and-found';
 import type { KeyOrder } from '../../practice/twelve-keys';
 import type { Desk } from '../desk';
 import type { Listening } from '../listening/listening';
@@ -10,7 +9,7 @@ import type { Settings } from '../settings';
 import { afterDrillPass, type BoardDrill, type BoardDrillName, beginDrill, demandsOf, isDone } from './board-drill';
 import { busiestCycle } from './busiest-cycle';
 import { loanOf } from './loan';
-import { playSurprises } from './lost-drill';
+import { type LostDrill, playSurprises } from './lost-drill';
 import { createSideDrill, type SideDrill } from './side-drill';
 
 /** What runs on the board, and how the passes went so far. */
@@ -23,12 +22,15 @@ export interface DrillsState {
   readonly done: boolean;
 }
 
+/** Any drill, by the name under which the words and the journal know it. */
+export type DrillName = BoardDrillName | 'which side' | 'lost and found';
+
 /** What the drills ask of the page. */
 export interface DrillsPorts {
   readonly desk: Pick<Desk, 'desk' | 'playing' | 'run'>;
   readonly listening: Listening;
-  /** Told when a drill ends with at least one pass. */
-  readonly onEnd: (drill: BoardDrillName, right: number, of: number) => void;
+  /** Told when a drill ends in which something was asked: what was right, of how much, and the number that set it where there is one. */
+  readonly onEnd: (drill: DrillName, right: number, of: number, seed: number | null) => void;
 }
 
 /** Drills as the screens see them. */
@@ -44,8 +46,10 @@ export interface DrillsRoom {
   side(seed: number): SideDrill;
   /** Lays a fresh chart on the desk as a chart of the player's own and plays it, without the band's piano. */
   playAtSight(text: string): void;
-  /** Plays the chart with surprises, and gives them back; null when the chart is too short for any. */
-  surprise(seed: number): readonly Surprise[] | null;
+  /** Plays the chart with surprises; null when the chart is too short for any. */
+  surprise(seed: number): LostDrill | null;
+  /** How a round of them went: after how many of the surprises the player was back within three bars. */
+  rateSurprises(back: number, of: number, seed: number): void;
   /** Stops that, and brings the whole band back. */
   endSurprise(): void;
 }
@@ -67,6 +71,7 @@ const BORROWED = [
 export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoom {
   const store = createStore<DrillsState>(() => NOTHING);
   let before: Pick<Settings, (typeof BORROWED)[number]> | null = null;
+  let lost: LostDrill | null = null;
 
   const ask = (drill: BoardDrill): void => {
     const { settings, band, plays } = demandsOf(drill);
@@ -112,7 +117,7 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
     listening.set({ plays: 'both hands' });
     if (before) desk.run({ kind: 'set', settings: before });
     before = null;
-    if (passes > 0) onEnd(running.name, clean, passes);
+    if (passes > 0) onEnd(running.name, clean, passes, null);
   };
 
   return {
@@ -131,13 +136,26 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
     end,
     side(seed) {
       end();
-      return createSideDrill(desk, seed);
+      const drill = createSideDrill(desk, seed);
+      return {
+        ...drill,
+        leave() {
+          const result = drill.leave();
+          if (result.of > 0) onEnd('which side', result.right, result.of, seed);
+          return result;
+        },
+      };
     },
     surprise(seed) {
       end();
-      return playSurprises(desk, listening, seed);
+      lost?.leave();
+      lost = playSurprises(desk, listening, seed);
+      return lost;
     },
+    rateSurprises: (back, of, seed) => onEnd('lost and found', back, of, seed),
     endSurprise() {
+      lost?.leave();
+      lost = null;
       desk.run({ kind: 'stop' });
       listening.setBand(WHOLE_BAND);
     },

@@ -19,6 +19,8 @@ export interface Journal extends SetStudies, Sessions {
   /** Hears that what listens has changed, and keeps what it says about whole passes. */
   readonly hear: (now: ListeningState, before: ListeningState) => Promise<void>;
   readonly note: (text: string) => Promise<void>;
+  /** Writes down a drill that ended, with the chart that lay on the desk. */
+  readonly drill: (drill: string, right: number, of: number, seed: number | null) => Promise<void>;
   readonly remove: (ids: readonly string[]) => Promise<void>;
   readonly undoRemoval: () => Promise<void>;
   /** Hands the journal out as comma-separated values; of one chart, or of all. */
@@ -122,6 +124,10 @@ export async function createJournal(ports: JournalPorts): Promise<Journal> {
       const { chartId, music } = desk.desk.getState();
       const record: NoteRecord = { kind: 'note', at: now(), chart: chartId, title: music?.score.title ?? '', text: text.trim() };
       if (record.text !== '') await keep([record]);
+    },
+    drill: async (drill, right, of, seed) => {
+      const { chartId, music } = desk.desk.getState();
+      await keep([{ kind: 'drill', at: now(), chart: chartId, title: music?.score.title ?? '', drill, seed, right, of }]);
     },
     remove: async (ids) => {
       const { records } = store.getState();

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { DrillsRoom } from '../../state/drills/drills';
+import type { LostDrill } from '../../state/drills/lost-drill';
 import { DRILLS } from '../../words/drills';
 import { useRun } from '../app/desk-context';
 import { anySeed, nextSeed, SeedField } from './SeedField';
@@ -8,12 +9,12 @@ import { anySeed, nextSeed, SeedField } from './SeedField';
 export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
   const run = useRun();
   const [seed, setSeed] = useState(anySeed);
-  const [surprises, setSurprises] = useState<ReturnType<DrillsRoom['surprise']> | 'none yet'>('none yet');
+  const [drill, setDrill] = useState<LostDrill | 'too short' | null>(null);
   const [told, setTold] = useState(false);
   useEffect(() => () => room.endSurprise(), [room]);
   const play = (): void => {
     setTold(false);
-    setSurprises(room.surprise(seed));
+    setDrill(room.surprise(seed) ?? 'too short');
   };
   const reveal = (): void => {
     run({ kind: 'stop' });
@@ -29,7 +30,7 @@ export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; rea
         <button type="button" className="key" onClick={play}>
           {lost.play}
         </button>
-        <button type="button" className="key" disabled={surprises === 'none yet' || surprises === null} onClick={reveal}>
+        <button type="button" className="key" disabled={drill === null || drill === 'too short' || told} onClick={reveal}>
           {lost.reveal}
         </button>
         <button
@@ -37,7 +38,7 @@ export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; rea
           className="key"
           onClick={() => {
             setSeed(nextSeed(seed));
-            setSurprises('none yet');
+            setDrill(null);
             setTold(false);
           }}
         >
@@ -48,19 +49,69 @@ export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; rea
         </button>
       </div>
       <div role="status">
-        {surprises === null && <p>{lost.tooShort}</p>}
-        {told && Array.isArray(surprises) && (
-          <>
-            <ul>
-              {surprises.map(({ atBar, kind, bars }) => (
-                <li key={atBar}>{kind === 'again' ? lost.again(atBar + 1, bars) : lost.dropped(atBar + 1, bars)}</li>
-              ))}
-              {surprises.length === 0 && <li>{lost.nothing}</li>}
-            </ul>
-            <p>{lost.counts}</p>
-          </>
+        {drill === 'too short' && <p>{lost.tooShort}</p>}
+        {told && drill !== null && drill !== 'too short' && (
+          <Told key={drill.seed} drill={drill} onRate={(back, of) => room.rateSurprises(back, of, drill.seed)} />
         )}
       </div>
     </section>
   );
 }
+
+/** What the band did, and in how many bars the player was back: as it was heard, or by the player's own count. */
+function Told({ drill, onRate }: { readonly drill: LostDrill; readonly onRate: (back: number, of: number) => void }) {
+  const { surprises } = drill;
+  const [rated, setRated] = useState(false);
+  // The last stretch is judged a moment after the band stops.
+  const [found, setFound] = useState(drill.found);
+  useEffect(() => {
+    const timer = setTimeout(() => setFound(drill.found()), SETTLED_MS);
+    return () => clearTimeout(timer);
+  }, [drill]);
+  const judged = found.length > 0;
+  const back = found.filter((bars) => bars !== null && bars <= SOON_BARS).length;
+  const rate = (times: number): void => {
+    onRate(times, judged ? found.length : surprises.length);
+    setRated(true);
+  };
+  const { lost } = DRILLS;
+  return (
+    <>
+      <ul>
+        {surprises.map(({ atBar, kind, bars }, index) => (
+          <li key={atBar}>
+            {kind === 'again' ? lost.again(atBar + 1, bars) : lost.dropped(atBar + 1, bars)}{' '}
+            {index < found.length && <b>{lost.back(found[index] ?? null)}</b>}
+          </li>
+        ))}
+        {surprises.length === 0 && <li>{lost.nothing}</li>}
+      </ul>
+      {surprises.length > 0 && <p>{judged ? lost.tally(back, found.length) : lost.counts}</p>}
+      {surprises.length > 0 && (
+        <div className="drill-row">
+          {rated && <p>{lost.written}</p>}
+          {!rated && judged && (
+            <button type="button" className="key" onClick={() => rate(back)}>
+              {lost.write}
+            </button>
+          )}
+          {!rated && !judged && (
+            <fieldset className="drill-rate">
+              <legend>{lost.ask}</legend>
+              <button type="button" className="key" onClick={() => rate(surprises.length)}>
+                {lost.yes}
+              </button>
+              <button type="button" className="key" onClick={() => rate(0)}>
+                {lost.no}
+              </button>
+            </fieldset>
+          )}
+        </div>
+      )}
+    </>
+  );
+}
+
+/** Back within so many bars counts as found. */
+const SOON_BARS = 3;
+const SETTLED_MS = 1200;

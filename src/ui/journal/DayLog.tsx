@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { byDay, type JournalDay, type LoopOfDay } from '../../state/journal/by-day';
 import type { Journal } from '../../state/journal/journal';
+import { DRILLS } from '../../words/drills';
 import { JOURNAL_WORDS } from '../../words/journal';
 import { useDesk } from '../app/desk-context';
 import { usePrint } from '../sheet/use-print';
@@ -47,11 +48,11 @@ function Day({ day, journal }: { readonly day: JournalDay; readonly journal: Jou
           <Loop key={loop.key} loop={loop} journal={journal} />
         ))}
         {day.others.map(({ id, record }) => {
-          const what = record.kind === 'note' ? record.text : JOURNAL_WORDS.drillDone(record.drill, record.right, record.of);
+          const what = record.kind === 'note' ? record.text : JOURNAL_WORDS.drillDone(drillName(record.drill), record.right, record.of);
           return (
             <li key={id} className="journal-entry">
               <p>
-                {record.kind === 'note' && record.title !== '' && <span className="caption">{record.title}: </span>}
+                {record.title !== '' && <span className="caption">{record.title}: </span>}
                 {what}
               </p>
               <TakeOut journal={journal} ids={[id]} what={what} />
@@ -88,6 +89,11 @@ function TakeOut({ journal, ids, what }: { readonly journal: Journal; readonly i
       {JOURNAL_WORDS.remove}
     </button>
   );
+}
+
+function drillName(drill: string): string {
+  const names: Readonly<Record<string, string>> = DRILLS.names;
+  return names[drill] ?? drill;
 }
 
 function wordOf(kind: string): string {

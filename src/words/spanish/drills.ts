@@ -88,6 +88,18 @@ export const EJERCICIOS: Said<typeof DRILLS> = {
     again: (bar, bars) => `Desde el compás ${bar} tocó otra vez ${bars} compases.`,
     dropped: (bar, bars) => `En el compás ${bar} se comió ${bars === 1 ? 'un compás: todo se volteó' : `${bars} compases`}.`,
     nothing: 'Tocó la forma tal como está.',
+    back: (bars) =>
+      bars === null
+        ? 'Después no volviste.'
+        : bars === 0
+          ? 'Ibas con ella enseguida.'
+          : `Volviste después de ${bars === 1 ? 'un compás' : `${bars} compases`}.`,
+    tally: (back, of) => `De vuelta en tres compases o menos: ${back} de ${of}.`,
+    ask: '¿Volviste cada vez en tres compases o menos?',
+    yes: 'Cada vez',
+    no: 'No cada vez',
+    write: 'Anótalo en el diario',
+    written: 'Anotado en el diario.',
     counts: 'Los compases se cuentan como sonaron. ¿Cuántos pasaron hasta que volviste? Dos o tres es una buena noche.',
     another: 'Otra vez, distinto',
     tooShort: 'Este cifrado es demasiado corto: abre uno de dieciséis compases o más.',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
+import type { Performance } from '../../../src/performance/performance';
 import { BOARD_DRILLS, demandsOf } from '../../../src/state/drills/board-drill';
 import { createDrills } from '../../../src/state/drills/drills';
 import type { Listening } from '../../../src/state/listening/listening';
@@ -10,6 +11,7 @@ function bench() {
   const { desk } = deskBench();
   let band: Band = WHOLE_BAND;
   let plays: PlayedPart = 'both hands';
+  let played: Performance | null = null;
   const store = createStore(() => ({ ratings: [], report: null, plays: 'both hands' }) as unknown as ListeningState);
   const listening = {
     store,
@@ -20,10 +22,22 @@ function bench() {
       plays = change.plays ?? plays;
       store.setState(change);
     },
+    playMusic: (music: Performance) => {
+      played = music;
+    },
   } as unknown as Listening;
-  const ended: [string, number, number][] = [];
+  const ended: [string, number, number, number | null][] = [];
   const drills = createDrills({ desk, listening, onEnd: (...how) => ended.push(how) });
-  return { desk, drills, store, ended, band: () => band, plays: () => plays, settings: () => desk.desk.getState().settings };
+  return {
+    desk,
+    drills,
+    store,
+    ended,
+    played: () => played,
+    band: () => band,
+    plays: () => plays,
+    settings: () => desk.desk.getState().settings,
+  };
 }
 
 const report = (id: number, clean: boolean) =>
@@ -60,7 +74,7 @@ describe('Drills on the board', () => {
     store.setState({ ratings: ['not yet'] });
     expect(settings().tempo).toBe(60);
     drills.end();
-    expect(ended).toEqual([['tempo ladder', 3, 5]]);
+    expect(ended).toEqual([['tempo ladder', 3, 5, null]]);
   });
 
   it('a pass that was interrupted, or only part of one, does not count', () => {
@@ -143,4 +157,75 @@ describe('Fast changes', () => {
     drills.end();
     expect(settings().loop).toBeNull();
   });
+});
+
+describe('Lost and found', () => {
+  /** A report over [from, to) bars of the music: right everywhere but in the bars named. */
+  const heard = (music: Performance, from: number, to: number, lostBars: readonly number[]) => ({
+    report: {
+      take: { music: { performance: music }, toPlayTick: music.bars[to]?.tick ?? music.toTick },
+      interrupted: null,
+      matched: {
+        strokes: music.bars.slice(from, to).map(({ tick }, index) => ({
+          expected: {},
+          playTick: tick,
+          label: lostBars.includes(from + index) ? 'missed' : 'right',
+        })),
+        stretches: [{ fromPlayTick: 0, toPlayTick: music.toTick, displacedSteps: 0, crossed: false }],
+      },
+    } as never,
+  });
+
+  it('counts the bars until the player is back after each surprise that was heard', () => {
+    const { drills, store, played, band } = bench();
+    const drill = drills.surprise(5);
+    const music = played();
+    if (!drill || !music) throw new Error('the first demo is long enough for surprises');
+    expect(band().piano).toBe('mine');
+    const [first, second] = drill.surprises;
+    if (!first || !second) throw new Error('seed 5 makes two surprises at least');
+    expect(drill.found(), 'nothing was heard yet').toEqual([]);
+    store.setState(heard(music, 0, 8, []));
+    store.setState(
+      heard(
+        music,
+        8,
+        music.bars.length,
+        [first.atBar, first.atBar + 1].filter((bar) => bar >= 8),
+      ),
+    );
+    const found = drill.found();
+    expect(found).toHaveLength(drill.surprises.length);
+    expect(found[0]).toBe(first.atBar >= 8 ? 2 : 0);
+    expect(found[1]).toBe(0);
+  });
+
+  it('is written down by the player’s own word, and hears nothing more once it is left', () => {
+    const { drills, store, played, ended, band } = bench();
+    const drill = drills.surprise(5);
+    const music = played();
+    if (!drill || !music) throw new Error('the first demo is long enough for surprises');
+    drills.endSurprise();
+    store.setState(heard(music, 0, music.bars.length, []));
+    expect(drill.found()).toEqual([]);
+    expect(band()).toEqual(WHOLE_BAND);
+    drills.rateSurprises(1, 2, 5);
+    expect(ended).toEqual([['lost and found', 1, 2, 5]]);
+  });
+
+  it('is not offered where the form is too short', () => {
+    const { drills, desk } = bench();
+    desk.run({ kind: 'type', text: 'title: Short\nclave: 2-3 son\n[A]\n| Em7 | A7 | D6 | D6 |\n' });
+    expect(drills.surprise(1)).toBeNull();
+  });
+});
+
+it('Which side? is told with its number when something was asked, and not when nothing was', () => {
+  const { drills, ended } = bench();
+  drills.side(3).leave();
+  expect(ended).toEqual([]);
+  const drill = drills.side(3);
+  drill.say(2);
+  drill.leave();
+  expect(ended).toEqual([['which side', expect.any(Number), 1, 3]]);
 });

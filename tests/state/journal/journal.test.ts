@@ -1,5 +1,6 @@
 /** The journal over a desk: what becomes a record, what comes back when, what a set asks of the hand. */
 import { describe, expect, it } from 'vitest';
+import { byDay } from '../../../src/state/journal/by-day';
 import { sessionItems } from '../../../src/state/journal/session-items';
 import type { ListeningState, PassReport } from '../../../src/state/listening/listening-state';
 import { DeviceStorage, deskBench } from '../desk-fixture';
@@ -118,6 +119,21 @@ describe('What is written down', () => {
     await bench.journal.note('and now it does');
     expect(bench.device.entries.size).toBe(2);
     expect(bench.state().refused).toBeNull();
+  });
+
+  it('writes down a drill with the chart on the desk, for the log and the table', async () => {
+    const bench = await open();
+    await bench.journal.drill('lost and found', 2, 3, 41);
+    expect(bench.state().records.at(-1)?.record).toMatchObject({
+      kind: 'drill',
+      drill: 'lost and found',
+      seed: 41,
+      right: 2,
+      of: 3,
+      title: 'Last Ferry',
+    });
+    const [today] = byDay(bench.state().records, bench.journal.zone);
+    expect(today?.others.map(({ record }) => record.kind)).toEqual(['drill']);
   });
 
   it('is taken out and brought back as it was', async () => {
