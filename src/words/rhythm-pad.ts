@@ -7,6 +7,8 @@ const ROLES = { '.': 'rest', x: 'stroke', o: 'octave', i: 'inner notes', c: 'cho
 export const PAD_WORDS = {
   title: 'A rhythm of your own',
   hint: 'Touch a step, or go there with the arrow keys and type its letter: x stroke, o octave, i inner notes, c chord, s single note, a approach, dot rest.',
+  /** The same where there is no keyboard. */
+  hintByTouch: 'Touch a step to change it, again for the next kind of stroke.',
   text: 'As text, two bars or one',
   badText: (steps: 16 | 12): string =>
     `Two bars of ${steps / 2} steps are needed (or one, played twice), x for a stroke (or o, i, c, s, a for its role) and . for a rest, such as ${steps === 16 ? 'x.xx.x.x .x.xx.x.' : 'x.xx.x .x.x.x'}`,

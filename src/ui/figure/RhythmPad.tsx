@@ -13,6 +13,7 @@ import {
 } from '../../layout/figure/rhythm-pad';
 import type { Clave, Direction } from '../../vocabulary';
 import { PAD_WORDS } from '../../words/rhythm-pad';
+import { useMediaQuery } from '../app/use-media-query';
 import { PadDrawing } from './PadDrawing';
 import { PadVerdict } from './PadVerdict';
 import { TapButton } from './TapButton';
@@ -41,6 +42,7 @@ export interface RhythmPadProps {
 /** A two-bar rhythm drawn, typed or tapped on the clave, with what it states; it can be played through the chart. The bars stay with their sides when the direction flips. */
 export function RhythmPad({ clave, steps, stepMillis, own, playing, onUse, onOff }: RhythmPadProps) {
   const { direction } = clave;
+  const keyboard = useMediaQuery('(any-hover: hover)');
   const [drawn, setDrawn] = useState(() => ({
     pad: (own && padFrom(own.text, steps)) || emptyPad(steps),
     direction: own?.direction ?? direction,
@@ -62,7 +64,7 @@ export function RhythmPad({ clave, steps, stepMillis, own, playing, onUse, onOff
   return (
     <section className="group rhythm-pad" aria-label={PAD_WORDS.title}>
       <h3>{PAD_WORDS.title}</h3>
-      <p className="caption">{PAD_WORDS.hint}</p>
+      <p className="caption">{keyboard ? PAD_WORDS.hint : PAD_WORDS.hintByTouch}</p>
       <PadDrawing pad={pad} clave={clave} tapsFrom={taps[0] ?? null} stepMillis={stepMillis} onDraw={draw} />
       <label className="picker">
         <span>{PAD_WORDS.text}</span>

@@ -17,6 +17,7 @@ const PAPELES = {
 export const RITMO_PROPIO: Said<typeof PAD_WORDS> = {
   title: 'Un ritmo propio',
   hint: 'Toca un paso, o ve con las flechas y escribe su letra: x golpe, o octava, i notas internas, c acorde, s nota sola, a aproximación, punto silencio.',
+  hintByTouch: 'Toca un paso para cambiarlo, otra vez para el golpe siguiente.',
   text: 'Como texto, dos compases o uno',
   badText: (steps) =>
     `Hacen falta dos compases de ${steps / 2} pasos (o uno, que suena dos veces), x para un golpe (u o, i, c, s, a según su papel) y . para un silencio, como ${steps === 16 ? 'x.xx.x.x .x.xx.x.' : 'x.xx.x .x.x.x'}`,
