@@ -29,8 +29,8 @@ export interface DeskSound {
 
 /** The mixing desk with everything that sounds behind it. */
 export interface Desk {
-  /** Sounds from `at` (seconds of the audio clock) for `seconds`; drums ring out. An `aside` sounds whatever is muted. */
-  start(sound: DeskSound, at: number, seconds: number, aside?: Aside): void;
+  /** Sounds from `at` (seconds of the audio clock) for `seconds`; drums ring out. An `aside` sounds whatever is muted. Null when there is nothing to sound. */
+  start(sound: DeskSound, at: number, seconds: number, aside?: Aside): Sounding | null;
   /** Fades everything out within 20 ms and forgets what is on its way. New sounds may start 50 ms later. */
   silence(): void;
   setMix(mix: Mix): void;
@@ -40,6 +40,11 @@ export interface Desk {
   tick(): void;
   /** Voices that sound or are on their way. */
   voices(): number;
+}
+
+/** A sound that was started; `end` damps it now, if it has not ended. */
+export interface Sounding {
+  end(): void;
 }
 
 /** What sounds beside the parts: the count-in, and a stroke that is touched on the screen. */
@@ -84,7 +89,7 @@ export function createDesk(native: BaseAudioContext): Desk {
       const instrument = instrumentOf(sound);
       const picked = pickSound(banks.get(instrument) ?? [], sound);
       const channel = channels.get(aside ?? sound.part);
-      if (picked === null || channel === undefined) return;
+      if (picked === null || channel === undefined) return null;
       // On a whole frame, so that the sound is the recording itself and not an interpolation between its frames.
       const start = Math.ceil(Math.max(at, native.currentTime) * native.sampleRate - 1e-3) / native.sampleRate;
       const source = new ToneBufferSource({
@@ -99,6 +104,11 @@ export function createDesk(native: BaseAudioContext): Desk {
       source.start(start, 0, undefined, picked.gain);
       if (instrument !== 'drums') source.stop(start + Math.max(SHORTEST_NOTE_SECONDS, seconds));
       voices.add(voice);
+      return {
+        end: () => {
+          if (voices.has(voice)) source.stop(Math.max(native.currentTime, start + SHORTEST_NOTE_SECONDS));
+        },
+      };
     },
     silence() {
       const now = native.currentTime;

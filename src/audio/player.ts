@@ -6,7 +6,7 @@ import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../st
 import { type AudioSeconds, audioSeconds, inputMillis } from '../vocabulary';
 import { createAudioDevice } from './audio-device';
 import { createBanks } from './banks';
-import type { Desk, DeskSound } from './desk';
+import type { Desk, DeskSound, Sounding } from './desk';
 import { heardTime, readClock } from './heard-time';
 import type { LookAhead, ScheduledSound } from './look-ahead';
 import { startLookAhead } from './look-ahead';
@@ -29,6 +29,8 @@ const RECORDINGS_PATIENCE_MS = 300;
 /** A sound that is this late, after the page was held up, is left out: the music goes on in time instead of bunching. */
 const TOO_LATE_SECONDS = 0.1;
 const TOUCH_SECONDS = 0.7;
+/** Longer than any recording rings. */
+const LONGEST_HOLD_SECONDS = 30;
 
 interface Session {
   request: PlayRequest;
@@ -95,6 +97,22 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
     if (context !== null) loadDesk(context);
     banks.load();
   };
+
+  /** Acts on the desk now, or as soon as it is there if that is at once enough to belong to the touch. */
+  const atOnce = (act: (now: number, desk: Desk) => void): void => {
+    wake();
+    const pressedAt = performance.now();
+    const strike = (): void => {
+      const context = device.context();
+      if (desk === null || context === null || performance.now() - pressedAt > 1000) return;
+      act(context.currentTime, desk);
+      ticker.start(TICK_MS);
+    };
+    if (desk === null) void deskLoading?.then(strike);
+    else strike();
+  };
+  /** Keys that are held; null while they wait for their sound. */
+  const keys = new Map<number, Sounding | null>();
 
   /** Starts what waits, once desk and device are there and the recordings are too, or have been waited for long enough. */
   const begin = (): void => {
@@ -223,16 +241,21 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       desk?.setMix(next);
     },
     sound(midi, velocity) {
-      wake();
-      const pressedAt = performance.now();
-      const strike = (): void => {
-        const context = device.context();
-        if (desk === null || context === null || performance.now() - pressedAt > 1000) return;
-        for (const note of midi) desk.start(touched(note, velocity), context.currentTime, TOUCH_SECONDS, 'touch');
-        ticker.start(TICK_MS);
-      };
-      if (desk === null) void deskLoading?.then(strike);
-      else strike();
+      atOnce((now, desk) => {
+        for (const note of midi) desk.start(touched(note, velocity), now, TOUCH_SECONDS, 'touch');
+      });
+    },
+    hold(midi, velocity) {
+      keys.get(midi)?.end();
+      keys.set(midi, null);
+      atOnce((now, desk) => {
+        // A key let go before the sound was there is not struck any more.
+        if (keys.has(midi)) keys.set(midi, desk.start(touched(midi, velocity), now, LONGEST_HOLD_SECONDS, 'touch'));
+      });
+    },
+    letGo(midi) {
+      keys.get(midi)?.end();
+      keys.delete(midi);
     },
     heard: () => atHeard((look, at) => look.heardAt(at)),
     clock() {

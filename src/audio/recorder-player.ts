@@ -72,6 +72,10 @@ export function createRecorderPlayer(): RecorderPlayer {
     sound(midi) {
       strokes.push(midi);
     },
+    hold(midi) {
+      strokes.push([midi]);
+    },
+    letGo: () => undefined,
     heard: () => look?.heardAt(audioSeconds(now)) ?? null,
     clock: () => ({ pair: { audio: audioSeconds(now), input: inputMillis(now * 1000) }, latencyMs: 0, rate: 48_000 }),
     onSound(listener) {

@@ -1,7 +1,9 @@
-/** What a MIDI message means to a player of notes; everything else (clock, active sensing, controllers) is null. */
+/** What a MIDI message means to a player of notes; everything else (clock, active sensing, other controllers) is null. */
 export type MidiMessage =
   | { readonly kind: 'note on'; readonly midi: number; readonly velocity: number }
   | { readonly kind: 'note off'; readonly midi: number }
+  /** The damper pedal. */
+  | { readonly kind: 'pedal'; readonly down: boolean }
   | { readonly kind: 'all off' };
 
 const NOTE_OFF = 0x80;
@@ -10,6 +12,9 @@ const CONTROL = 0xb0;
 /** Controllers that end every note: All Sound Off, All Notes Off and the four mode messages (MIDI 1.0 Detailed Specification, channel mode messages). */
 const ALL_SOUND_OFF = 120;
 const ALL_NOTES_OFF = 123;
+/** Damper pedal, on from 64 (MIDI 1.0 Detailed Specification, table III: controller numbers). */
+const DAMPER = 64;
+const DAMPER_DOWN = 64;
 
 /**
  * Reads one whole message, as the Web MIDI API delivers it (running status expanded). All channels are one keyboard; a note-on of
@@ -27,6 +32,7 @@ export function readMidiMessage(bytes: ArrayLike<number>): MidiMessage | null {
     case NOTE_OFF:
       return { kind: 'note off', midi: first };
     case CONTROL:
+      if (first === DAMPER) return { kind: 'pedal', down: second >= DAMPER_DOWN };
       return first === ALL_SOUND_OFF || first >= ALL_NOTES_OFF ? { kind: 'all off' } : null;
     default:
       return null;

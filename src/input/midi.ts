@@ -25,6 +25,8 @@ export function createMidi({ request, now, onAway }: MidiParts): Midi {
   const { changed, played, ...listeners } = createListeners();
   /** Held notes by input. */
   const held = new Map<string, Map<number, number>>();
+  /** Inputs whose damper pedal is down. */
+  const pedals = new Set<string>();
   const stamps = new Map<string, Stamps>();
   let access: MIDIAccess | null = null;
   let state: SourceState = { kind: 'off' };
@@ -37,6 +39,8 @@ export function createMidi({ request, now, onAway }: MidiParts): Midi {
   const release = (input: string, at: InputMillis): void => {
     for (const midi of held.get(input)?.keys() ?? []) played({ kind: 'note off', midi, at });
     held.delete(input);
+    // A pedal that was down when the device went away comes up by itself.
+    if (pedals.delete(input)) played({ kind: 'pedal', down: false, at });
   };
   const releaseAll = (): void => {
     for (const input of [...held.keys()]) release(input, inputMillis(now()));
@@ -57,7 +61,11 @@ export function createMidi({ request, now, onAway }: MidiParts): Midi {
     const { at, coarse } = stampsOf(input).read(event.timeStamp, now());
     const keys = held.get(input) ?? new Map<number, number>();
     held.set(input, keys);
-    if (message.kind === 'note on') {
+    if (message.kind === 'pedal') {
+      if (message.down) pedals.add(input);
+      else pedals.delete(input);
+      played({ ...message, at });
+    } else if (message.kind === 'note on') {
       keys.set(message.midi, message.velocity);
       played({ ...message, at, coarse });
     } else if (keys.delete(message.midi)) played({ ...message, at });

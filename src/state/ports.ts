@@ -82,6 +82,10 @@ export interface Player {
   setEnsemble(ensemble: Ensemble): void;
   /** Sounds a stroke at once, for touching a note on screen. */
   sound(midi: readonly number[], velocity: number): void;
+  /** Sounds a key at once and until `letGo`; struck again, it begins anew. */
+  hold(midi: number, velocity: number): void;
+  /** Damps a key that was held; does nothing for one that was not. */
+  letGo(midi: number): void;
   /** Read once a frame by the playhead; null when stopped. */
   heard(): Heard | null;
   /** Both clocks now, for mapping what is played to what is heard; null before the sound runs. */

@@ -39,8 +39,9 @@ export const MIDI_INPUT = target<readonly (readonly number[])[]>({
     const held = new Set<number>();
     for (const one of played) {
       assert(one.kind !== 'onset', 'a stroke without a note');
-      assert(Number.isInteger(one.midi) && one.midi >= 0 && one.midi <= 127, `a note ${one.midi}`);
       assert(Number.isFinite(one.at), 'a moment');
+      if (one.kind === 'pedal') continue;
+      assert(Number.isInteger(one.midi) && one.midi >= 0 && one.midi <= 127, `a note ${one.midi}`);
       if (one.kind === 'note off') held.delete(one.midi);
       else {
         assert(one.velocity >= 1 && one.velocity <= 127);

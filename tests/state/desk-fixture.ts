@@ -75,6 +75,12 @@ export class SilentPlayer implements Player {
   sound(midi: readonly number[]): void {
     this.calls.push(`sound ${midi.join(' ')}`);
   }
+  hold(midi: number): void {
+    this.calls.push(`hold ${midi}`);
+  }
+  letGo(midi: number): void {
+    this.calls.push(`let go ${midi}`);
+  }
   heard(): Heard | null {
     return this.performance && { tick: this.tick, pass: 0, countIn: this.countIn, performance: this.performance };
   }

@@ -48,7 +48,7 @@ export function createCalibrating(): Calibrating {
       return by === 'tapping' ? CLICK_TRACK : STROKE_TRACK;
     },
     hear(played) {
-      if (played.kind !== 'note off') taps.push(played.at);
+      if (played.kind === 'note on' || played.kind === 'onset') taps.push(played.at);
     },
     meet(music) {
       sounded = joinSounded(sounded, music);

@@ -25,6 +25,7 @@ import { createOutputWatch } from './output-trust';
 import { type PlayedFigure, playedFigure } from './played-figure';
 import type { InputDevice, NoteSink, NoteSource, Played, SourceName } from './ports';
 import { claveMet, type ReplayWith, replayOf } from './replay';
+import { createSoundingKeys } from './sounding-keys';
 import { createTakes, type Recorded, type TakeTerms } from './takes';
 
 /** What listening asks of the world. */
@@ -141,11 +142,12 @@ export function createListening(ports: ListeningPorts): Listening {
   /** While the microphone listens the percussion rests: out of a loudspeaker it would be heard as claps. */
   const ensembleNow = () => ({ ...ensembleOf(state().band), percussionRests: state().source === 'microphone' && !state().headphones });
 
+  const soundKeys = createSoundingKeys(ports.player);
   const hear = (played: Played): void => {
     takes.hear(played);
     calibrating.hear(played);
     for (const listener of hearers) listener(played);
-    if (played.kind === 'note on' && state().soundsNotes) ports.player()?.sound([played.midi], played.velocity);
+    if (state().soundsNotes) soundKeys(played);
   };
 
   const judged = (recorded: Recorded): void => {

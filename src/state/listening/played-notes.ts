@@ -27,13 +27,16 @@ export function createPlayedNotes(): PlayedNotes {
   let notes: Note[] = [];
   let onsets: (PlayedOnset & { readonly coarse: boolean })[] = [];
   const held = new Map<number, Note>();
+  /** Let go while the pedal was down: they ring until it comes up. */
+  let ringing: Note[] = [];
+  let pedal = false;
   return {
     hear(played) {
       switch (played.kind) {
         case 'note on': {
           // The same key twice without a release: the first ends where the second begins.
-          const before = held.get(played.midi);
-          if (before) before.until = played.at;
+          for (const note of [held.get(played.midi), ...ringing]) if (note?.midi === played.midi) note.until = played.at;
+          ringing = ringing.filter(({ until }) => until === null);
           const { midi, velocity, at, coarse } = played;
           const note: Note = { midi, velocity, at, coarse, until: null };
           held.set(midi, note);
@@ -42,10 +45,17 @@ export function createPlayedNotes(): PlayedNotes {
         }
         case 'note off': {
           const note = held.get(played.midi);
-          if (note) note.until = played.at;
+          if (note && pedal) ringing.push(note);
+          else if (note) note.until = played.at;
           held.delete(played.midi);
           break;
         }
+        case 'pedal':
+          pedal = played.down;
+          if (pedal) break;
+          for (const note of ringing) note.until = played.at;
+          ringing = [];
+          break;
         case 'onset':
           onsets.push({ at: played.at, strength: played.strength, coarse: played.coarse });
           break;

@@ -13,6 +13,7 @@ export type SourceName = 'midi' | 'keys' | 'microphone';
 export type Played =
   | { readonly kind: 'note on'; readonly midi: number; readonly velocity: number; readonly at: InputMillis; readonly coarse: boolean }
   | { readonly kind: 'note off'; readonly midi: number; readonly at: InputMillis }
+  | { readonly kind: 'pedal'; readonly down: boolean; readonly at: InputMillis }
   /** A clap or a tap; `strength` from 0 to 1. */
   | { readonly kind: 'onset'; readonly strength: number; readonly at: InputMillis; readonly coarse: boolean };
 

@@ -14,7 +14,7 @@ export function Lamp({ listening, source }: { readonly listening: Listening; rea
   useEffect(() => {
     let out: ReturnType<typeof setTimeout> | undefined;
     const light = (played: Played): void => {
-      if (played.kind === 'note off' || !lamp.current) return;
+      if ((played.kind !== 'note on' && played.kind !== 'onset') || !lamp.current) return;
       lamp.current.toggleAttribute('data-lit', true);
       if (name.current) name.current.textContent = played.kind === 'onset' ? '' : plainName(played.midi);
       clearTimeout(out);

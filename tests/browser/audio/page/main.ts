@@ -165,6 +165,21 @@ const bench = {
     return { part: await render(), countIn: await render('count-in') };
   },
 
+  /** Loudness of a key that is held and let go at 0.6 s: while it is held, and from 0.15 s after that on. */
+  async letGo(): Promise<{ held: number; after: number }> {
+    let key: { end(): void } | null = null;
+    const out = await offline(
+      1.2,
+      'recorded',
+      mixOf(),
+      (desk) => {
+        key = desk.start({ part: 'piano right', midi: 60, drum: null, velocity: 90 }, 0.1, 30, 'touch');
+      },
+      [{ at: 0.6, act: () => key?.end() }],
+    );
+    return { held: rmsOf(out.subarray(0.45 * RATE, 0.58 * RATE)), after: rmsOf(out.subarray(0.95 * RATE)) };
+  },
+
   /** Far too many strokes at once, to see the ceiling hold. */
   async overload(): Promise<number> {
     const out = await offline(1.5, 'recorded', mixOf([], { ceiling: 1 }), (desk) => {
