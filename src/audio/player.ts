@@ -20,7 +20,8 @@ import { createTicker } from './ticker';
  */
 
 const TICK_MS = 25;
-const AHEAD_SECONDS = 0.2;
+/** More than the 300 ms that a busy page may be held up, and a tick: what is not on its way by then would come late. */
+const AHEAD_SECONDS = 0.4;
 const AHEAD_HIDDEN_SECONDS = 1.5;
 /** From the first tick of the scheduler to the first sound. */
 const RUN_UP_SECONDS = 0.06;
