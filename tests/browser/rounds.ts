@@ -29,36 +29,32 @@ export function askedFor(): Asked {
   return { events: performance.events.filter(({ part }) => part.startsWith('piano')), toTick: performance.toTick };
 }
 
-/** Where the playhead is, as a line: milliseconds of the page's clock at tick 0 of the pass that sounds, and milliseconds to the tick. */
-export interface PlayheadLine {
-  readonly zero: number;
-  readonly msPerTick: number;
+/** Milliseconds of the page's clock at tick 0 of some pass of the loop that is heard, by what the page itself says is heard. */
+export async function heardFrom(page: Page, msPerTick: number): Promise<number> {
+  const zeros = await page.evaluate(
+    async ({ perTick, loop }) => {
+      const { desk } = document.getElementById('page') as unknown as { desk: { heard(): { tick: number; countIn: number | null } | null } };
+      const found: number[] = [];
+      const until = performance.now() + 20_000;
+      while (found.length < 20) {
+        await new Promise((resolve) => setTimeout(resolve, 10));
+        const heard = desk.heard();
+        if (heard && heard.countIn === null) found.push(performance.now() - heard.tick * perTick);
+        if (performance.now() > until) throw new Error('nothing is heard');
+      }
+      const [first = 0] = found;
+      return found.map((zero) => zero - Math.round((zero - first) / loop) * loop);
+    },
+    { perTick: msPerTick, loop: 3840 * msPerTick },
+  );
+  return zeros.sort((a, b) => a - b)[zeros.length >> 1] ?? 0;
 }
 
-/** Reads the playhead for about a second and puts a line through it: what is drawn follows what is heard. */
-export async function playheadLine(page: Page, msPerTick: number): Promise<PlayheadLine> {
-  const zeros = await page.evaluate(
-    async ({ perTick }) => {
-      const found: number[] = [];
-      const until = performance.now() + 1500;
-      while (performance.now() < until || found.length < 20) {
-        await new Promise((resolve) => requestAnimationFrame(resolve));
-        const now = performance.now();
-        const panel = document.querySelector<HTMLElement>('.now-card .panel[data-now]');
-        const share =
-          Number(/translateX\(([\d.]+)%/.exec(panel?.querySelector<HTMLElement>('.now-line')?.style.transform ?? '')?.[1] ?? 'NaN') / 100;
-        if (panel && Number.isFinite(share)) found.push(now - (Number(panel.dataset.tick) + share * 1920) * perTick);
-        if (now > until + 20_000) throw new Error('the playhead does not move');
-      }
-      return found;
-    },
-    { perTick: msPerTick },
-  );
-  // Passes differ by whole loops: all are brought to the first, and the middle one is taken.
+/** How far the music moved against the page's clock between two such moments, in milliseconds: on a machine with too much to do the sound stands still now and then. */
+export function slipped(from: number, to: number, msPerTick: number): number {
   const loop = 3840 * msPerTick;
-  const first = zeros[0] ?? 0;
-  const folded = zeros.map((zero) => zero - Math.round((zero - first) / loop) * loop).sort((a, b) => a - b);
-  return { zero: folded[folded.length >> 1] ?? first, msPerTick };
+  const off = (((to - from) % loop) + loop) % loop;
+  return Math.min(off, loop - off);
 }
 
 /** A take made of `passes` times the loop: `change` moves, alters or drops each note. */
