@@ -6,7 +6,8 @@ import { freePort } from '../scripts/free-port';
 import { WITNESS_STARTS } from './witness-starts';
 
 /** What holds the page up while it plays. */
-type Burden = 'none' | 'main thread blocked 300 ms every second' | 'processor slowed 6 times';
+const BURDENS = ['none', 'main thread blocked 300 ms every second', 'processor slowed 6 times', 'page hidden'] as const;
+type Burden = (typeof BURDENS)[number];
 
 /** What the sound device was asked for in one stretch of playing. `late` has no lead left; `longestGapSeconds` would show lost sounds. */
 interface Stretch {
@@ -41,7 +42,22 @@ const CHANGES: readonly ((page: Page) => Promise<void>)[] = [
     transport(page)
       .getByRole('button', { name: /^Direction/ })
       .click(),
+  (page) =>
+    transport(page)
+      .getByRole('button', { name: /^Left (on|off)/ })
+      .click(),
+  // The key lies deep in the settings: the command is given as the settings give it.
+  (page) =>
+    page.evaluate(
+      "(({ desk }) => desk.run({ kind: 'set', settings: { transpose: (desk.desk.getState().settings.transpose + 5) % 12 } }))(document.getElementById('page'))",
+    ),
 ];
+
+/** Tells the page that it is hidden, or shown again; a hidden page looks further ahead. */
+const hide = (page: Page, hidden: boolean) =>
+  page.evaluate(
+    `Object.defineProperty(document, 'hidden', { configurable: true, get: () => ${hidden} }), document.dispatchEvent(new Event('visibilitychange')), null`,
+  );
 
 async function heapMb(devtools: CDPSession): Promise<number> {
   await devtools.send('HeapProfiler.collectGarbage');
@@ -70,6 +86,7 @@ async function stretch(page: Page, devtools: CDPSession, burden: Burden, seconds
     await page.evaluate(
       'window.soakBlock = setInterval(() => { const to = performance.now() + 300; while (performance.now() < to); }, 1000)',
     );
+  if (burden === 'page hidden') await hide(page, true);
   let changes = 0;
   const until = Date.now() + seconds * 1000;
   while (Date.now() < until) {
@@ -83,6 +100,7 @@ async function stretch(page: Page, devtools: CDPSession, burden: Burden, seconds
   }
   await page.evaluate('clearInterval(window.soakBlock)');
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  if (burden === 'page hidden') await hide(page, false);
   const seen = (await page.evaluate(
     '(({ starts, twice, twiceAt, late, leastLeadMs, longestGap }) => ({ starts, twice, twiceAt, late, leastLeadMs, longestGapSeconds: longestGap }))(window.soakSeen)',
   )) as Pick<Stretch, 'starts' | 'twice' | 'twiceAt' | 'late' | 'leastLeadMs' | 'longestGapSeconds'>;
@@ -103,7 +121,7 @@ async function rapidStarts(page: Page, devtools: CDPSession, presses: number): P
   return { presses, heapGrowthMb: (await heapMb(devtools)) - before, peakAfter };
 }
 
-/** Plays the page that BROWSER_TEST_DIST (or dist/) holds for `minutes` of real time under each burden, with random live changes, then starts and stops it 200 times. */
+/** Plays the page that BROWSER_TEST_DIST (or dist/) holds for `minutes` of real time, under each burden in turn, with random live changes, then starts and stops it 200 times. */
 export async function soakPage(minutes: number, seed: number, presses = 200): Promise<PageSoak> {
   const port = await freePort();
   const outDir = process.env.BROWSER_TEST_DIST ?? 'dist';
@@ -117,8 +135,7 @@ export async function soakPage(minutes: number, seed: number, presses = 200): Pr
     await devtools.send('Performance.enable');
     await page.goto(`http://127.0.0.1:${port}/`);
     const stretches: Stretch[] = [];
-    const burdens: readonly Burden[] = ['none', 'main thread blocked 300 ms every second', 'processor slowed 6 times'];
-    for (const burden of burdens) stretches.push(await stretch(page, devtools, burden, minutes * 60, seed));
+    for (const burden of BURDENS) stretches.push(await stretch(page, devtools, burden, (minutes * 60) / BURDENS.length, seed));
     return { stretches, rapidStarts: await rapidStarts(page, devtools, presses) };
   } finally {
     await browser.close();

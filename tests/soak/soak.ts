@@ -3,7 +3,7 @@ import { soakPlayer } from './soak-player';
 
 /**
  * `npm run soak -- [minutes] [seed]`: 60 minutes of simulated time with random live changes. `npm run soak -- browser [minutes] [seed]`: the
- * built page in Chromium, in real time, under three burdens (10 minutes each). JSON; exits 1 when an onset is lost, doubled, late or misplaced, or when the page leaks.
+ * built page in Chromium, in real time, under four burdens in turn. JSON; exits 1 when an onset is lost, doubled, late or misplaced, or when the page leaks.
  */
 const inPage = process.argv[2] === 'browser';
 const [minutes = inPage ? 10 : 60, seed = 1] = process.argv.slice(inPage ? 3 : 2).map(Number);

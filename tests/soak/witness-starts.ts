@@ -3,6 +3,13 @@ export const WITNESS_STARTS = `
   const seen = { starts: 0, twice: 0, twiceAt: [], late: 0, leastLeadMs: Infinity, longestGap: 0, last: null, context: null, meter: null };
   window.soakSeen = seen;
   const recent = new Map();
+  // A value that is set ahead is not told by the parameter before its time has come: two notes of one recording would look alike.
+  const set = new WeakMap();
+  const setValueAtTime = AudioParam.prototype.setValueAtTime;
+  AudioParam.prototype.setValueAtTime = function (value, time) {
+    set.set(this, value);
+    return setValueAtTime.call(this, value, time);
+  };
   const start = AudioBufferSourceNode.prototype.start;
   AudioBufferSourceNode.prototype.start = function (when = 0, ...more) {
     const { context } = this;
@@ -13,11 +20,12 @@ export const WITNESS_STARTS = `
       const lead = when - context.currentTime;
       if (lead < 2 / context.sampleRate) seen.late += 1;
       seen.leastLeadMs = Math.min(seen.leastLeadMs, lead * 1000);
-      const key = this.playbackRate.value + ' ' + when.toFixed(4);
+      const rate = set.get(this.playbackRate) ?? this.playbackRate.value;
+      const key = rate + ' ' + when.toFixed(4);
       const buffers = recent.get(key) ?? new Set();
       if (buffers.has(this.buffer)) {
         seen.twice += 1;
-        if (seen.twiceAt.length < 5) seen.twiceAt.push([when, this.playbackRate.value, this.buffer.duration].map((value) => value.toFixed(4)).join(' '));
+        if (seen.twiceAt.length < 5) seen.twiceAt.push([when, rate, this.buffer.duration].map((value) => value.toFixed(4)).join(' '));
       }
       buffers.add(this.buffer);
       recent.set(key, buffers);
