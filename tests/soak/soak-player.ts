@@ -18,7 +18,7 @@ export interface SoakReport {
 }
 
 const TICK = 0.025;
-const AHEAD = 0.2;
+const AHEAD = 0.4;
 const SLOWEST = 25;
 const FASTEST = 140;
 /** Seconds that arithmetic alone may move an onset. */
