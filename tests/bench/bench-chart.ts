@@ -10,6 +10,9 @@ const PHRASES = [
   'Bm7 | E7 | Em7 A7 | D6',
 ] as const;
 
+/** The seed of all charts here. */
+export const BENCH_SEED = 20_260_101;
+
 /** A small linear congruential generator; the multiplier and increment of Numerical Recipes. */
 function* numbers(seed: number): Generator<number, never> {
   let state = seed >>> 0;

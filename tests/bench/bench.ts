@@ -1,74 +1,69 @@
 /**
- * `npm run bench`: prints one JSON object. `arrange32Ms` is the median of 200 runs, after warm-up, from the text of a 32-bar
- * chart to the full Score (E13); `busiest32Ms` the same at level 6 with every percussion part; `growth1000over100` compares the medians
- * of 1,000 and 100 bars; `firstSoundMs` is measured in a real browser against the built page; `pack` is a pack of 12 keys of a 32-bar
- * chart by stage. Timed, so no part of `npm test`.
+ * `npm run bench`: prints one JSON object. Every figure stands under its name; `limits` says beside it what limits it, how near
+ * it comes (`share`), and whether the limit is a floor of the machine or a budget of eye and ear (measure.ts). Medians of many runs after
+ * warm-up, what is compared measured in turns. Timed, so no part of `npm test`.
+ *
+ * `-- --only part[,part]` measures some parts, `-- --engine-only` those that need no browser. The others need dist/ (`npm run build`) or the
+ * build that BROWSER_TEST_DIST names.
  */
-import { cpus } from 'node:os';
-import { readChart } from '../../src/music/chart/read';
-import type { PatternId } from '../../src/music/percussion/patterns';
-import { type ArrangeOptions, arrange } from '../../src/music/score';
-import { benchChart } from './bench-chart';
-import { measureFirstSound } from './first-sound';
-import { measurePack } from './pack';
+import { cpus, totalmem } from 'node:os';
+import type { Figure, Results } from './measure';
 
-const WARM_UP_RUNS = 50;
-/** Every instrument of a full band. */
-const EVERYTHING: readonly PatternId[] = [
-  'cascara',
-  'mambo bell',
-  'timbales low drum',
-  'abanico',
-  'bongo bell',
-  'martillo',
-  'conga two drums',
-  'guiro',
-  'maracas',
+interface Part {
+  readonly name: string;
+  readonly browser?: true;
+  readonly measure: () => Promise<Results>;
+}
+
+const PARTS: readonly Part[] = [
+  { name: 'arrange', measure: async () => (await import('./arrange')).measureArrange() },
+  { name: 'chart', measure: async () => (await import('./chart')).measureChart() },
+  { name: 'search', measure: async () => (await import('./search')).measureSearch() },
+  { name: 'chords', measure: async () => (await import('./chords')).measureChords() },
+  { name: 'pack', measure: async () => ({ pack: await (await import('./pack')).measurePack() }) },
+  { name: 'first-sound', browser: true, measure: async () => (await import('./first-sound')).measureFirstSound() },
 ];
-const SEED = 20_260_101;
 
-function scoreOf(text: string, options: ArrangeOptions = { level: 3 }) {
-  const read = readChart(text);
-  if (!read.ok) throw new Error(`the bench's own chart has a fault: ${JSON.stringify(read.faults[0])}`);
-  return arrange(read.value, options);
+/** Four significant digits. */
+const short = (value: number): number => (Number.isFinite(value) ? Number(value.toPrecision(4)) : value);
+const isFigure = (value: Results[string]): value is Figure => typeof value === 'object' && value !== null && 'is' in value;
+const plain = (value: Exclude<Results[string], Figure>) =>
+  typeof value === 'number'
+    ? short(value)
+    : typeof value === 'object' && value !== null
+      ? Object.fromEntries(Object.entries(value).map(([key, number]) => [key, short(number)]))
+      : value;
+
+function asked(): readonly Part[] {
+  const args = process.argv.slice(2);
+  const only = args.includes('--only') ? (args[args.indexOf('--only') + 1] ?? '').split(',') : null;
+  const unknown = only?.filter((name) => !PARTS.some((part) => part.name === name)) ?? [];
+  if (unknown.length > 0) {
+    process.stderr.write(`no part "${unknown.join(', ')}": there are ${PARTS.map(({ name }) => name).join(', ')}\n`);
+    process.exit(2);
+  }
+  return PARTS.filter(({ name, browser }) => (only ? only.includes(name) : !(browser && args.includes('--engine-only'))));
 }
 
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+const figures: Record<string, unknown> = {};
+const limits: Record<string, unknown> = {};
+for (const part of asked()) {
+  process.stderr.write(`${part.name} …\n`);
+  for (const [key, result] of Object.entries(await part.measure())) {
+    if (!isFigure(result)) {
+      figures[key] = plain(result);
+      continue;
+    }
+    const { value, limit, kind, is } = result;
+    figures[key] = short(value);
+    limits[key] = { kind, limit: short(limit), share: short(kind === 'floor' ? limit / value : value / limit), is };
+  }
 }
-
-/** Median milliseconds of `runs` runs from chart text to Score. */
-function medianMs(text: string, runs: number, warmUp: number, options?: ArrangeOptions): number {
-  for (let run = 0; run < warmUp; run += 1) scoreOf(text, options);
-  const times = Array.from({ length: runs }, () => {
-    const from = performance.now();
-    scoreOf(text, options);
-    return performance.now() - from;
-  });
-  return median(times);
-}
-
-const round = (value: number, digits: number) => Number(value.toFixed(digits));
-
-const arrange32Ms = medianMs(benchChart(32, SEED), 200, WARM_UP_RUNS);
-const busiest32Ms = medianMs(benchChart(32, SEED), 200, WARM_UP_RUNS, { level: 6, style: 'salsa', percussion: EVERYTHING });
-const arrange100Ms = medianMs(benchChart(100, SEED), 40, 5);
-const arrange1000Ms = medianMs(benchChart(1000, SEED), 15, 2);
-const firstSoundMs = process.argv.includes('--engine-only') ? null : await measureFirstSound();
-
-const pack = await measurePack(SEED);
-
-const report = {
-  arrange32Ms: round(arrange32Ms, 2),
-  busiest32Ms: round(busiest32Ms, 2),
-  growth1000over100: round(arrange1000Ms / arrange100Ms, 2),
-  arrange100Ms: round(arrange100Ms, 2),
-  arrange1000Ms: round(arrange1000Ms, 2),
-  firstSoundMs,
-  pack,
+const machine = {
   node: process.version,
   cpu: cpus()[0]?.model ?? 'unknown',
   cores: cpus().length,
+  memoryGigabytes: Math.round(totalmem() / 1e9),
+  date: new Date().toISOString().slice(0, 10),
 };
-console.log(JSON.stringify(report, null, 2));
+console.log(JSON.stringify({ ...figures, limits, machine }, null, 2));

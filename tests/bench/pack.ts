@@ -8,7 +8,7 @@ import type { SoundSet } from '../../src/exchange/wav/pcm';
 import { levelsFor, PLAIN_LEVELS, PLAY_ALONGS, playAlongOptions, playAlongPerformance } from '../../src/exchange/wav/play-along';
 import { readChart } from '../../src/music/chart/read';
 import { arrange } from '../../src/music/score';
-import { benchChart } from './bench-chart';
+import { BENCH_SEED, benchChart } from './bench-chart';
 
 const KEYS = [0, 1, 2, 3, 4, 5, 6, -5, -4, -3, -2, -1];
 const seconds = (from: number): number => Number(((performance.now() - from) / 1000).toFixed(2));
@@ -17,8 +17,8 @@ const seconds = (from: number): number => Number(((performance.now() - from) / 1
  * A pack of 12 keys of a 32-bar chart, everything but the sheets (which need a browser): seconds for each stage by itself, then for the
  * whole zip as it is streamed, and how far memory rose above where it stood before, the pieces being let go as they come.
  */
-export async function measurePack(seed: number) {
-  const read = readChart(benchChart(32, seed));
+export async function measurePack() {
+  const read = readChart(benchChart(32, BENCH_SEED));
   if (!read.ok) throw new Error("the bench's own chart has a fault");
   const { value: chart } = read;
   const decoding = performance.now();

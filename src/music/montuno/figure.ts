@@ -1,5 +1,6 @@
 import type { BassStroke, ClaveKind, Colour, Compass, Device, Hands, Level, Stretch } from '../../vocabulary';
 import { sideSteps } from '../harmony/bar-steps';
+import type { Layers } from '../harmony/cheapest-path';
 import { planLines } from '../harmony/plan-lines';
 import type { HarmonicTimeline, HarmonyBar, HarmonySpan } from '../harmony/timeline';
 import { applyDevices } from './devices';
@@ -10,8 +11,9 @@ import { levelRow } from './levels';
 import type { Pattern } from './patterns';
 import { KEYBOARDS, octaveFor } from './place';
 import { type PlannedStroke, type PlanOf, planStrokes } from './plan';
+import type { Shape } from './shapes';
 import { type Sketch, sketchStrokes } from './sketch';
-import { type HandPosition, leadVoices, type Opening, tonicOf } from './voice-leading';
+import { type HandPosition, type LeadingOptions, leadVoices, type Opening, tonicOf, voiceSearch } from './voice-leading';
 
 /** What is asked of the piano in one bar. */
 export interface BarFigure {
@@ -122,17 +124,28 @@ function leadSeed(timeline: HarmonicTimeline, options: FigureOptions): Led {
   return led;
 }
 
-function leadLine(
-  timeline: HarmonicTimeline,
-  options: FigureOptions,
-  variant: {
-    readonly row: number;
-    readonly line: number;
-    readonly opening: Opening;
-    readonly taken: ReadonlyMap<HarmonySpan, readonly number[]>;
-  },
-): Led {
-  const { row, line, opening, taken } = variant;
+interface Variant {
+  readonly row: number;
+  readonly line: number;
+  readonly opening: Opening;
+  readonly taken: ReadonlyMap<HarmonySpan, readonly number[]>;
+}
+
+function leadLine(timeline: HarmonicTimeline, options: Asked, variant: Variant): Led {
+  const { planned, planOf, leading } = lineQuestion(timeline, options, variant);
+  return { planned, planOf, positions: leadVoices(planned, timeline, leading) };
+}
+
+/** Of all that is asked for, what the search hears of. */
+type Asked = Pick<FigureOptions, 'barFigure' | 'colour'>;
+
+/** The search that the figure of seed 0 comes from, for whoever wants to try every way instead. */
+export function plainSearch(timeline: HarmonicTimeline, options: Asked): Layers<Shape> {
+  const { planned, leading } = lineQuestion(timeline, options, { row: 0, line: 0, opening: null, taken: new Map() });
+  return voiceSearch(planned, timeline, leading).search;
+}
+
+function lineQuestion(timeline: HarmonicTimeline, options: Asked, { row, line, opening, taken }: Variant) {
   const openings = openingBars(timeline);
   const planOf: PlanOf = (bar) => {
     const { patterns, level, loudness, devices } = options.barFigure(bar);
@@ -149,11 +162,8 @@ function leadLine(
     halfBarTicks: first && sideSteps(first) === 6 ? 720 : 960,
     loops: line === 0,
   });
-  return {
-    planned,
-    planOf,
-    positions: leadVoices(planned, timeline, { colour: options.colour, pullAt, opening, taken, tonicPc: tonicOf(timeline) }),
-  };
+  const leading: LeadingOptions = { colour: options.colour, pullAt, opening, taken, tonicPc: tonicOf(timeline) };
+  return { planned, planOf, leading };
 }
 
 /** Indexes of the first 2-side bar of each section's run, where a phrase opens. */

@@ -1,6 +1,6 @@
 import type { Colour } from '../../vocabulary';
 import { admittedTones } from '../harmony/admitted-tones';
-import { cheapestPath } from '../harmony/cheapest-path';
+import { cheapestPath, type Layers } from '../harmony/cheapest-path';
 import type { LinePull, PullAt } from '../harmony/plan-lines';
 import type { HarmonicTimeline, HarmonySpan } from '../harmony/timeline';
 import { mod12, pcOf } from '../pitch/spell';
@@ -40,6 +40,21 @@ export interface LeadingOptions {
 
 /** The hand positions of a planned figure, in order. Approach strokes belong to none: they are found afterwards. */
 export function leadVoices(planned: readonly PlannedStroke[], timeline: HarmonicTimeline, options: LeadingOptions): HandPosition[] {
+  const { runs, search } = voiceSearch(planned, timeline, options);
+  const { choice } = cheapestPath(search);
+  return runs.map((run, index) => {
+    const shape = search.layers[index]?.[choice[index] ?? 0];
+    if (!shape) throw new Error(`no shape for ${run.span.symbol}`);
+    return { span: run.span, pull: run.pull, strokes: run.strokes, shape };
+  });
+}
+
+/** What is searched: the runs of strokes, and for each of them the shapes on offer, with what they cost and what the way between them costs. */
+export function voiceSearch(
+  planned: readonly PlannedStroke[],
+  timeline: HarmonicTimeline,
+  options: LeadingOptions,
+): { readonly runs: readonly Run[]; readonly search: Layers<Shape> } {
   const runs = runsOf(planned, options.pullAt, timeline);
   const nextSpan = followingSpans(timeline);
   const cache = new Map<string, readonly Shape[]>();
@@ -62,24 +77,16 @@ export function leadVoices(planned: readonly PlannedStroke[], timeline: Harmonic
   // A line in the octaves says itself how it opens.
   const taken = runs.map(({ span }) => options.taken.get(span));
   const opens = runs[0]?.pull?.row.place === 'octave' ? null : options.opening;
-  const { choice } = cheapestPath({
-    layers,
-    cost: (shape, layer) => {
-      const before = taken[layer] ?? [];
-      const again = before.length === 0 ? 0 : before.filter((pitch) => pitch === shape.octave.pitch).length;
-      return shape.cost + again * COSTS.sameAgain + (layer === 0 && opens && shape.octaveKind !== opens ? COSTS.offTheOpening : 0);
-    },
-    step: shapeStep,
-    closed: timeline.closed,
-  });
-  return runs.map((run, index) => {
-    const shape = layers[index]?.[choice[index] ?? 0];
-    if (!shape) throw new Error(`no shape for ${run.span.symbol}`);
-    return { span: run.span, pull: run.pull, strokes: run.strokes, shape };
-  });
+  const cost = (shape: Shape, layer: number): number => {
+    const before = taken[layer] ?? [];
+    const again = before.length === 0 ? 0 : before.filter((pitch) => pitch === shape.octave.pitch).length;
+    return shape.cost + again * COSTS.sameAgain + (layer === 0 && opens && shape.octaveKind !== opens ? COSTS.offTheOpening : 0);
+  };
+  return { runs, search: { layers, cost, step: shapeStep, closed: timeline.closed } };
 }
 
-interface Run {
+/** Strokes that share a hand position, before its shape is found. */
+export interface Run {
   readonly span: HarmonySpan;
   readonly pull: LinePull | undefined;
   readonly strokes: number[];
