@@ -20,7 +20,11 @@ const PARTS: readonly Part[] = [
   { name: 'chart', measure: async () => (await import('./chart')).measureChart() },
   { name: 'search', measure: async () => (await import('./search')).measureSearch() },
   { name: 'chords', measure: async () => (await import('./chords')).measureChords() },
+  { name: 'files', measure: async () => (await import('./files')).measureFiles() },
+  { name: 'wav', measure: async () => (await import('./wav')).measureWav() },
+  { name: 'practice', measure: async () => (await import('./practice')).measurePractice() },
   { name: 'pack', measure: async () => ({ pack: await (await import('./pack')).measurePack() }) },
+  { name: 'face', browser: true, measure: async () => (await import('./face')).measureFace() },
   { name: 'first-sound', browser: true, measure: async () => (await import('./first-sound')).measureFirstSound() },
 ];
 
