@@ -20,15 +20,39 @@ export function bent({ frames }: Pick<Pcm, 'frames'>, step: number): Float32Arra
   // Read faster, what would lie above the new half rate is taken away first.
   const cutoff = Math.min(1, 1 / step) * 0.97;
   const reach = Math.ceil(CROSSINGS / cutoff);
+  const taps = 2 * reach + 1;
+  const phases = phasesOf(cutoff, reach, taps);
   for (let index = 0; index < length; index += 1) {
     const at = index * step;
-    const first = Math.max(0, Math.ceil(at - reach));
-    const last = Math.min(frames.length - 1, Math.floor(at + reach));
-    let sum = 0;
-    for (let from = first; from <= last; from += 1) sum += (frames[from] ?? 0) * kernel((from - at) * cutoff);
-    out[index] = sum * cutoff;
+    const middle = Math.floor(at);
+    const phase = (at - middle) * ROWS;
+    const row = Math.floor(phase);
+    const share = phase - row;
+    const begin = middle - reach;
+    const first = Math.max(0, -begin);
+    const last = Math.min(taps - 1, frames.length - 1 - begin);
+    const below = row * taps;
+    const above = below + taps;
+    let [one, other] = [0, 0];
+    for (let tap = first; tap <= last; tap += 1) {
+      const frame = frames[begin + tap] as number;
+      one += frame * (phases[below + tap] as number);
+      other += frame * (phases[above + tap] as number);
+    }
+    out[index] = (one + (other - one) * share) * cutoff;
   }
   return out;
+}
+
+/**
+ * The weights of the frames around a place, for each of the places between one frame and the next: how far the place lies from its frame is
+ * the same for all taps, so they are looked up once a step and not once a tap.
+ */
+function phasesOf(cutoff: number, reach: number, taps: number): Float64Array {
+  const phases = new Float64Array((ROWS + 1) * taps);
+  for (let row = 0; row <= ROWS; row += 1)
+    for (let tap = 0; tap < taps; tap += 1) phases[row * taps + tap] = kernel((tap - reach - row / ROWS) * cutoff);
+  return phases;
 }
 
 function kernel(place: number): number {
