@@ -27,12 +27,15 @@ declare const PAGE_FILES: readonly string[];
   const PREFIX = 'contratiempo-page-';
   const CACHE = PREFIX + PAGE_VERSION;
 
-  /** Files with their contents in their names never change: what the version before holds is taken from there. */
+  /**
+   * Files with their contents in their names never change: what the version before holds is taken from there. The others are asked for
+   * again, which costs an unchanged file (the recordings) an answer of a few bytes.
+   */
   const fetchFile = async (cache: Cache, file: string): Promise<void> => {
     const address = new URL(file, worker.registration.scope).href;
     const named = file.startsWith('assets/');
     const kept = named ? await caches.match(address) : undefined;
-    const answer = kept ?? (await fetch(address, { cache: named ? 'default' : 'reload' }));
+    const answer = kept ?? (await fetch(address, { cache: named ? 'default' : 'no-cache' }));
     if (!answer.ok) throw new Error(`${file} answered ${answer.status}`);
     await cache.put(address, answer);
   };
