@@ -16,6 +16,11 @@ export function openJournal(desk: Desk, storage: Storage, saver: FileSaver, newI
     now: Date.now,
     newId,
     zone: (at) => -new Date(at).getTimezoneOffset(),
+    openAssignments: async (journal) =>
+      (await import('../state/assignment/assignment-room')).createAssignmentRoom({
+        ...{ desk, storage, saver, newId, journal },
+        now: Date.now,
+      }),
     every: (ms, action) => {
       const timer = setInterval(action, ms);
       return () => clearInterval(timer);

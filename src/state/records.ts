@@ -5,7 +5,7 @@ import { fieldsOf } from './saved-fields';
 export const RECORD_VERSION = 1;
 
 /** The kinds of things that are kept on the device. */
-export type RecordKind = 'chart' | 'settings' | 'preferences' | 'shelf' | 'desk' | 'sets' | 'safety' | 'offline';
+export type RecordKind = 'chart' | 'settings' | 'preferences' | 'shelf' | 'desk' | 'sets' | 'safety' | 'offline' | 'assignments';
 
 /** What came out of a saved record. `newer` was written by a later version of the program; `corrupt` is no record at all. */
 export type Decoded = { readonly kind: 'good'; readonly body: unknown } | { readonly kind: 'newer' } | { readonly kind: 'corrupt' };

@@ -1,4 +1,5 @@
 import { ALIGNMENT_WORDS } from './alignment-sentence';
+import { ASSIGNMENT_WORDS } from './assignment';
 import { BANNERS } from './banners';
 import { CHANGES } from './changes';
 import { CHART_EDITOR } from './chart-editor';
@@ -31,6 +32,7 @@ import { SCREEN } from './screen';
 import { SETTINGS_SCREEN } from './settings-screen';
 import { SHEET_PHRASES, SHEET_WORDS, STAFF_WORDS } from './sheet';
 import { SHEET_OPTION_WORDS } from './sheet-options';
+import { TAREAS } from './spanish/assignment';
 import { CAMBIOS } from './spanish/changes';
 import { CIFRADO, EDITOR } from './spanish/chart';
 import { PIEZAS } from './spanish/counting';
@@ -77,6 +79,7 @@ export const SPANISH: readonly Translation[] = [
   [HABITS_SCREEN, COSTUMBRES],
   [SHAPE_WORDS, MANO],
   [JOURNAL_WORDS, DIARIO],
+  [ASSIGNMENT_WORDS, TAREAS],
   [LANGUAGE_SCREEN, IDIOMA],
   [LIBRARY_WORDS, ESTANTE],
   [MUSIC_TEXTS, TEXTOS],

@@ -5,6 +5,7 @@ import { readChart } from '../../src/music/chart/read';
 import { arrange, type Score } from '../../src/music/score';
 import { perform } from '../../src/performance/perform';
 import type { Performance } from '../../src/performance/performance';
+import { createAssignmentRoom } from '../../src/state/assignment/assignment-room';
 import { createDesk, type Desk, type DeskPorts } from '../../src/state/desk';
 import { createJournal, type Journal } from '../../src/state/journal/journal';
 import { createLibrary, type Library } from '../../src/state/library/library';
@@ -265,6 +266,7 @@ export function deskBench(
           now: parts.clock ?? now,
           newId,
           zone: () => 0,
+          openAssignments: (of) => createAssignmentRoom({ desk, storage, saver, newId, journal: of, now: parts.clock ?? now }),
           every: () => () => undefined,
         });
         return journal;

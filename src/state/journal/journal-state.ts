@@ -3,6 +3,7 @@ import type { JournalRecord } from '../../practice/journal';
 import type { PlanRun } from '../../practice/practice-plan';
 import type { HandMove, SetPlan } from '../../practice/set-planner';
 import type { Level } from '../../vocabulary';
+import type { AssignmentRoom } from '../assignment/assignment-state';
 import type { Command } from '../command';
 import type { DeskState } from '../desk-state';
 import type { Library } from '../library/library';
@@ -82,6 +83,11 @@ export interface JournalPorts {
   readonly zone: Zone;
   /** Calls back every `ms` until the returned function is called. */
   readonly every: (ms: number, action: () => void) => () => void;
+  /** Fetches what teacher and student hand to each other. */
+  readonly openAssignments: (journal: {
+    readonly store: StoreApi<JournalState>;
+    readonly open: (chart: string, bars: { readonly fromBar: number; readonly toBar: number }) => void;
+  }) => Promise<AssignmentRoom>;
 }
 
 /** One move of the hand to be drilled. */

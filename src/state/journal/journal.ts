@@ -3,6 +3,7 @@ import { dayOf } from '../../practice/due-dates';
 import { type JournalRecord, type NoteRecord, readRecord, writeRecord } from '../../practice/journal';
 import { journalCsv } from '../../practice/journal-csv';
 import { JOURNAL_WORDS } from '../../words/journal';
+import type { AssignmentRoom } from '../assignment/assignment-state';
 import type { ListeningState } from '../listening/listening-state';
 import type { JournalEntry } from '../ports';
 import { checkOf, type Zone } from './due-items';
@@ -30,6 +31,8 @@ export interface Journal extends SetStudies, Sessions {
   readonly zone: Zone;
   /** Opens a chart with these bars looped. */
   readonly open: (chart: string, bars: { readonly fromBar: number; readonly toBar: number }) => void;
+  /** What teacher and student hand to each other; fetched when it is first asked for. */
+  readonly assignments: () => Promise<AssignmentRoom>;
 }
 
 const EMPTY: JournalState = {
@@ -102,12 +105,17 @@ export async function createJournal(ports: JournalPorts): Promise<Journal> {
   await meet();
   const studies = createSetStudies(ports, store, open);
   await studies.meetKnown();
+  let assignments: Promise<AssignmentRoom> | null = null;
   return {
     store,
     meet,
     ...studies,
     ...createSessions(ports, store, open),
     open,
+    assignments: () => {
+      assignments ??= ports.openAssignments({ store, open });
+      return assignments;
+    },
     zone,
     today: () => dayOf(now(), zone(now())),
     hear: async (state, before) => {

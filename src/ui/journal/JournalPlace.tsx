@@ -2,6 +2,7 @@ import { dayOfDate, dueItems, dueNow } from '../../state/journal/due-items';
 import type { Journal } from '../../state/journal/journal';
 import type { Library } from '../../state/library/library';
 import { JOURNAL_WORDS } from '../../words/journal';
+import { TeacherAndStudent } from '../assignment/TeacherAndStudent';
 import { useLibrary, useLibraryState } from '../chart/use-library';
 import { DayLog } from './DayLog';
 import { DueAgain } from './DueAgain';
@@ -54,6 +55,7 @@ function OpenJournal({ journal, library }: { readonly journal: Journal; readonly
         {any && <TimingSteps records={records} />}
         <Notes journal={journal} />
       </div>
+      <TeacherAndStudent journal={journal} />
       <p className="caption journal-strain">
         {JOURNAL_WORDS.strain} {JOURNAL_WORDS.onThisDevice}
       </p>

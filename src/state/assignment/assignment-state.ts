@@ -1,0 +1,59 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Assignment, Results } from '../../exchange/assignment/assignment';
+import type { AssignmentFault } from '../../exchange/assignment/read-assignment';
+import type { GivenFile } from '../library/intake';
+import type { KeptAssignment } from './kept-assignments';
+
+/** An assignment out of a file, shown before anything is taken over. */
+export interface OfferedAssignment {
+  readonly assignment: Assignment;
+  /** Bars as they sound, and the key as printed; null while the chart has faults. */
+  readonly bars: number | null;
+  readonly key: string | null;
+  readonly faults: number;
+  /** True when it was accepted before. */
+  readonly known: boolean;
+}
+
+/** A file that could not be taken, and why. */
+export interface RefusedFile {
+  /** Its number among the files that were given together: two may bear one name. */
+  readonly id: number;
+  readonly name: string;
+  readonly faults: readonly AssignmentFault[];
+}
+
+/** What teacher and student see. */
+export interface AssignmentState {
+  /** Accepted and not put away, the last first. */
+  readonly kept: readonly KeptAssignment[];
+  /** True when they were written by a newer page and are left alone: nothing is accepted. */
+  readonly newer: boolean;
+  readonly offer: OfferedAssignment | null;
+  readonly refused: readonly RefusedFile[];
+  /** Results that were opened; never kept. */
+  readonly results: readonly Results[];
+  /** Put away last, to be brought back. */
+  readonly putAway: KeptAssignment | null;
+}
+
+/** What a teacher says beyond the chart and its settings on the desk. */
+export type Order = Pick<Assignment, 'passes' | 'drill' | 'due' | 'note' | 'goalTempo'> & { readonly bars: 'loop' | 'whole' };
+
+/** Assignments and their results: files in, files out. */
+export interface AssignmentRoom {
+  readonly store: StoreApi<AssignmentState>;
+  /** Saves an assignment of the chart on the desk under its settings. */
+  readonly make: (order: Order) => void;
+  /** Reads files of both kinds: an assignment is offered, results join the table. Nothing that is kept is touched. */
+  readonly give: (files: readonly GivenFile[]) => void;
+  readonly leave: () => void;
+  /** Puts the offered chart on the shelf with its settings, and keeps the assignment. */
+  readonly take: () => Promise<void>;
+  /** Opens the chart as it was set, with its bars looped; the tempo stays where the student has it. */
+  readonly open: (kept: KeptAssignment) => Promise<void>;
+  readonly putAway: (kept: KeptAssignment) => void;
+  readonly bringBack: () => void;
+  readonly saveResults: (kept: KeptAssignment, said: Pick<Results, 'who' | 'words'>) => void;
+  readonly clearResults: () => void;
+}

@@ -1,0 +1,108 @@
+import { useId, useState } from 'react';
+import type { AssignmentRoom } from '../../state/assignment/assignment-state';
+import { TEMPO_RANGE } from '../../vocabulary';
+import { ASSIGNMENT_WORDS } from '../../words/assignment';
+import { DRILLS } from '../../words/drills';
+import { useDesk } from '../app/desk-context';
+
+/** A number as typed, whole and held within its limits; `otherwise` where there is none. */
+const held = (typed: string, low: number, high: number, otherwise: number): number => {
+  const number = Number(typed);
+  return typed.trim() === '' || !Number.isFinite(number) ? otherwise : Math.max(low, Math.min(high, Math.round(number)));
+};
+/** Clean passes in a row are what the ladder of tempi asks for, too. Design value. */
+const PASSES = '3';
+
+/** Sets an assignment of the chart on the desk, as a file. */
+export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
+  const { settings, faults, music, preferences } = useDesk((state) => state);
+  const unit = preferences.tempoUnit;
+  const perHalf = unit === 'half' ? 1 : 2;
+  const { loop } = settings;
+  const [whole, setWhole] = useState(false);
+  const [passes, setPasses] = useState(PASSES);
+  const [goal, setGoal] = useState<string | null>(null);
+  const [drill, setDrill] = useState('');
+  const [seed, setSeed] = useState('');
+  const [due, setDue] = useState('');
+  const [note, setNote] = useState('');
+  const id = useId();
+  const goalTyped = goal ?? String(Math.round(settings.goalTempo * perHalf));
+  const save = (): void =>
+    room.make({
+      bars: whole ? 'whole' : 'loop',
+      passes: held(passes, 1, 99, Number(PASSES)),
+      goalTempo: Math.max(TEMPO_RANGE.from, Math.min(TEMPO_RANGE.to, held(goalTyped, 1, 999, settings.goalTempo * perHalf) / perHalf)),
+      drill: drill === '' ? null : { name: drill, seed: seed.trim() === '' ? null : held(seed, 1, 9999, 1) },
+      due: due === '' ? null : due,
+      note,
+    });
+  return (
+    <details className="assignment-make no-print">
+      <summary>{ASSIGNMENT_WORDS.make}</summary>
+      <form
+        className="assignment-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          save();
+        }}
+      >
+        <p className="caption">{ASSIGNMENT_WORDS.makeHint(music?.score.title ?? '')}</p>
+        <div className="assignment-fields">
+          <label>
+            {ASSIGNMENT_WORDS.which}
+            <select
+              className="line-field"
+              value={whole || !loop ? 'whole' : 'loop'}
+              onChange={(event) => setWhole(event.target.value === 'whole')}
+            >
+              {loop && <option value="loop">{ASSIGNMENT_WORDS.bars(loop.fromBar, loop.toBar)}</option>}
+              <option value="whole">{ASSIGNMENT_WORDS.whole}</option>
+            </select>
+          </label>
+          <Typed label={ASSIGNMENT_WORDS.passes} type="number" value={passes} onType={setPasses} />
+          <Typed label={ASSIGNMENT_WORDS.goal(unit)} type="number" value={goalTyped} onType={setGoal} />
+          <Typed label={ASSIGNMENT_WORDS.due} type="date" value={due} onType={setDue} />
+          <label>
+            {ASSIGNMENT_WORDS.drill}
+            <select className="line-field" value={drill} onChange={(event) => setDrill(event.target.value)}>
+              <option value="">{ASSIGNMENT_WORDS.noDrill}</option>
+              {Object.entries(DRILLS.names).map(([name, said]) => (
+                <option key={name} value={name}>
+                  {said}
+                </option>
+              ))}
+            </select>
+          </label>
+          {drill !== '' && <Typed label={ASSIGNMENT_WORDS.seed} type="number" value={seed} onType={setSeed} />}
+        </div>
+        <label htmlFor={id}>{ASSIGNMENT_WORDS.note}</label>
+        <textarea id={id} className="line-field" rows={2} maxLength={2000} value={note} onChange={(event) => setNote(event.target.value)} />
+        {faults.length > 0 && <p className="wrong">{ASSIGNMENT_WORDS.mend}</p>}
+        <button type="submit" className="key" disabled={faults.length > 0}>
+          {ASSIGNMENT_WORDS.save}
+        </button>
+      </form>
+    </details>
+  );
+}
+
+function Typed(props: {
+  readonly label: string;
+  readonly type: 'number' | 'date';
+  readonly value: string;
+  readonly onType: (typed: string) => void;
+}) {
+  return (
+    <label>
+      {props.label}
+      <input
+        type={props.type}
+        className="line-field"
+        min={props.type === 'number' ? 1 : undefined}
+        value={props.value}
+        onChange={(event) => props.onType(event.target.value)}
+      />
+    </label>
+  );
+}

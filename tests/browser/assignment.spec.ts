@@ -1,0 +1,63 @@
+/** A teacher's assignment in a real browser: set, carried as a file to another device, worked on, handed back, read in the table. */
+import { type Download, expect, type Page, test } from '@playwright/test';
+import { expectClean, witness } from './witness';
+
+const section = (page: Page) => page.getByRole('region', { name: 'Teacher and student' });
+const carried = async (page: Page, save: () => Promise<void>): Promise<{ readonly name: string; readonly path: string }> => {
+  const waiting = page.waitForEvent('download');
+  await save();
+  const download: Download = await waiting;
+  return { name: download.suggestedFilename(), path: await download.path() };
+};
+
+test('An assignment goes out as a file, is accepted on another device, and its results come back into a table', async ({
+  page,
+  browser,
+}) => {
+  const seen = witness(page);
+  await page.goto('./#/journal');
+  await section(page).getByText('Set an assignment').click();
+  await section(page).getByLabel('Clean passes at the goal').fill('1');
+  await section(page).getByLabel('Goal (half notes a minute)').fill('60');
+  await section(page).getByLabel('Your words to the student').fill('Sing the clave first. <b>');
+  const assignment = await carried(page, () => section(page).getByRole('button', { name: 'Save the assignment' }).click());
+  expect(assignment.name).toBe('last-ferry.tarea.json');
+
+  const context = await browser.newContext({ serviceWorkers: 'block', reducedMotion: 'reduce' });
+  const student = await context.newPage();
+  const seenThere = witness(student);
+  await student.goto(page.url());
+  const choose = section(student).locator('input[type=file]');
+  await choose.setInputFiles({
+    name: 'x.tarea.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from('{"contratiempo":"assignment","version":1}'),
+  });
+  await expect(section(student)).toContainText('x.tarea.json, id: missing, expected a text of 1 to 200 characters.');
+  await choose.setInputFiles(assignment.path);
+  await expect(section(student)).toContainText('An assignment: Last Ferry');
+  await expect(section(student)).toContainText('Sing the clave first. <b>');
+  await section(student).getByRole('button', { name: 'Accept it' }).click();
+  await expect(section(student)).toContainText('0 of 1 clean at the goal');
+  await section(student).getByRole('button', { name: 'Open Last Ferry as it was set' }).click();
+  await student.getByRole('button', { name: 'Play along' }).click();
+  await student.getByRole('button', { name: 'I rate myself' }).click();
+  await student.getByRole('group', { name: 'How was that pass?' }).getByRole('button', { name: 'Clean' }).click();
+  await student.getByRole('link', { name: 'Journal' }).click();
+  await expect(section(student)).toContainText('1 of 1 clean at the goal');
+  await student.reload();
+  await expect(section(student)).toContainText('1 of 1 clean at the goal');
+  await section(student).getByText('Hand the results back').click();
+  await section(student).getByLabel('Your name, if you like').fill('Inés');
+  const results = await carried(student, () => section(student).getByRole('button', { name: 'Save the results of Last Ferry' }).click());
+  expectClean(seenThere);
+
+  await section(page).locator('input[type=file]').setInputFiles(results.path);
+  const row = section(page).getByRole('row', { name: /Inés/ });
+  await expect(row).toContainText('100 %');
+  await expect(row).toContainText('goal 60');
+  await expect(row).toContainText('1 by own ear');
+  expectClean(seen);
+  // Its downloads go with it.
+  await context.close();
+});
