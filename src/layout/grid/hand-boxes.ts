@@ -74,7 +74,9 @@ export function rightBox(mark: NoteMark<PianoStroke>, room: HandRoom, frame: Fra
     inside.map(({ midi }) => (outer ? lowY - rise(midi) : innerY(scale, midi))),
     frame.type.mark + 1,
   );
-  const aside = octave ? (mark.step >= panelSteps - 1 ? -1 : 1) : 0;
+  // A small hand's notes stand as close as a third: beside the block then, so that its name can be read.
+  const close = outer && heights.some((y) => Math.abs(y - lowY) < frame.type.mark);
+  const aside = octave || close ? (mark.step >= panelSteps - 1 ? -1 : 1) : 0;
   const name = (y: number, text: string) =>
     named(centre, y, frame.type.mark, printedNote(text), frame.type.note, room.crowded ? 2 * half - 4 : cell - 28, half);
   const struck = !mark.ringsIn;

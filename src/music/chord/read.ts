@@ -64,6 +64,8 @@ type BareFault = Omit<ChordFault, 'nearest'>;
 const mendable = (fault: BareFault): boolean => !['empty', 'too long', 'no chord', 'repeat sign'].includes(fault.code);
 
 function nearestOf(symbol: string): string | null {
+  // A word of the part, such as hits or bars, is no mistyped chord.
+  if (/^[a-z]{4,}$/.test(symbol) && !/^sol|maj|min|dim|aug|sus|alt/.test(symbol)) return null;
   for (const candidate of corrections(plainSymbol(symbol))) if (candidate !== symbol && !('code' in parse(candidate))) return candidate;
   return null;
 }

@@ -1,4 +1,5 @@
 import type { ChartFault } from '../../music/chart/chart';
+import { CHART_EDITOR } from '../../words/chart-editor';
 import { CHART_SCREEN } from '../../words/chart-screen';
 import { MUSIC_TEXTS } from '../../words/music-texts';
 import { PAGE_NOTICES } from '../../words/page-notices';
@@ -21,6 +22,7 @@ export function FaultList(props: { readonly onMark: (fault: ChartFault) => void;
         {faults.length === 0 ? CHART_SCREEN.noFaults : CHART_SCREEN.faults(faults.length)}
       </p>
       {faults.length > 0 && plays && <p className="caption">{CHART_SCREEN.lastGood}</p>}
+      {faults.length > 0 && <p className="caption">{CHART_EDITOR.asOnPaper}</p>}
       <ol>
         {faults.slice(0, SHOWN).map((fault) => (
           <li key={`${fault.line}:${fault.column}:${fault.code}`} className="fault">

@@ -11,16 +11,24 @@ export function DeviceLine({ listening, source }: { readonly listening: Listenin
   const stopped = usePlaying((now) => now.transport.kind === 'stopped');
   const { device } = state;
   const again = ['refused', 'lost', 'failed', 'no device'].includes(device.kind) && !(source === 'midi' && device.kind === 'no device');
+  const stuck = again || device.kind === 'missing' || (state.silent > 0 && !stopped);
+  const lost = source === 'keys' && !state.rhythmKeys && device.kind === 'listening' && !state.tally;
   const warning = warningOf(state);
   return (
     <div className="device-line" role="status">
       <p>
         <strong>{deviceSentence(state, source)}</strong> {device.kind === 'listening' && progress(state, stopped)}
       </p>
+      {lost && <p className="caption">{LISTENING.keysHint}</p>}
       {warning && <p className="device-warning">{warning}</p>}
       {again && (
         <button type="button" className="key" onClick={() => listening.choose(source)}>
           {LISTENING.again}
+        </button>
+      )}{' '}
+      {stuck && (
+        <button type="button" className="key" onClick={() => listening.close()}>
+          {LISTENING.other}
         </button>
       )}
     </div>

@@ -12,8 +12,8 @@ import { Picker } from './Picker';
 
 const CHARTED = '';
 
-/** The band: style, percussion, feel. */
-export function BandGroup() {
+/** The band: who sounds and how loud, style, percussion, feel. */
+export function BandGroup(props: { readonly onBalance: () => void }) {
   const run = useRun();
   const { style, feel } = useDesk((state) => state.settings);
   const unit = useDesk((state) => state.preferences.tempoUnit);
@@ -22,6 +22,9 @@ export function BandGroup() {
   return (
     <section className="group" aria-label={FIGURE_SCREEN.band}>
       <h3>{FIGURE_SCREEN.band}</h3>
+      <button type="button" className="key" onClick={props.onBalance}>
+        {SCREEN.balance}
+      </button>
       <Picker
         name={FIGURE_SCREEN.style}
         word="style"

@@ -38,7 +38,7 @@ export function MoreSheet(props: {
           <LoopGroup />
           <ClaveGroup />
           <KeyGroup />
-          <ViewGroup onBalance={props.onBalance} onKeys={props.onKeys} onStand={props.onStand} />
+          <ViewGroup onKeys={props.onKeys} onStand={props.onStand} />
         </div>
         <div>
           <FigureGroup />
@@ -46,7 +46,7 @@ export function MoreSheet(props: {
         </div>
         <div>
           <HandsGroup />
-          <BandGroup />
+          <BandGroup onBalance={props.onBalance} />
           <ExerciseGroup />
           <RhythmPadGroup />
         </div>

@@ -13,7 +13,7 @@ import { HabitSwitch } from '../staff/HabitSwitch';
 import { Choice } from './Choice';
 
 /** What is seen: grid or staff, theme, percussion rows, hand strip; and what a narrow screen's header has no room for. */
-export function ViewGroup(props: { readonly onBalance: () => void; readonly onKeys: () => void; readonly onStand: () => void }) {
+export function ViewGroup(props: { readonly onBalance?: () => void; readonly onKeys: () => void; readonly onStand: () => void }) {
   const run = useRun();
   const view = useDesk((state) => state.settings.view);
   const theme = useTheme();
@@ -71,9 +71,11 @@ export function ViewGroup(props: { readonly onBalance: () => void; readonly onKe
         <button type="button" className="key" onClick={props.onStand}>
           {SCREEN.fullScreen}
         </button>
-        <button type="button" className="key" onClick={props.onBalance}>
-          {SCREEN.balance}
-        </button>
+        {props.onBalance && (
+          <button type="button" className="key" onClick={props.onBalance}>
+            {SCREEN.balance}
+          </button>
+        )}
         <button type="button" className="key" onClick={props.onKeys}>
           {SCREEN.shortcutsName}
         </button>

@@ -55,7 +55,7 @@ describe('The settings of figure, hands and band', () => {
   });
 
   it('choose percussion pattern by pattern, and a style with its usual tempo and evidence', async () => {
-    const { user, state } = await show(<BandGroup />);
+    const { user, state } = await show(<BandGroup onBalance={() => undefined} />);
     await user.click(screen.getByRole('radio', { name: 'chosen' }));
     await user.click(button('mambo bell'));
     expect(state().settings.percussion).toEqual(['cascara', 'mambo bell']);
