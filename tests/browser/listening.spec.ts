@@ -142,7 +142,6 @@ test('MIDI that is refused, missing or without a keyboard says so, and self-rati
   await row(page).getByRole('button', { name: 'MIDI keyboard' }).click();
   await expect(row(page)).toContainText('MIDI was not allowed');
   await expect(row(page).getByRole('button', { name: 'Try again' })).toBeVisible();
-  await row(page).getByText('Device').click();
   await row(page).getByRole('button', { name: 'Another way to play' }).click();
   await row(page).getByRole('button', { name: 'I rate myself' }).click();
   await row(page).getByRole('button', { name: 'Not yet' }).click();
