@@ -12,4 +12,6 @@ export function afterFirstScreen(page: Document, desk: Desk): void {
   });
   follow();
   openVisit(page, desk, LINK_MARK);
+  // So that it opens at once; a fetch that fails is made again when it is opened.
+  import('../ui/transport/MoreSheet').catch(() => undefined);
 }

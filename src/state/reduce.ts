@@ -4,7 +4,7 @@ import type { DeskCommand } from './command';
 import type { DeskState } from './desk-state';
 import { cycleAt, moveEnd, snap, withBarAfter, withBarBefore } from './loop';
 import type { Pipeline } from './pipeline';
-import { DEVICES, LEVELS, type Loop, plainMix, type Settings } from './settings';
+import { DEFAULT_SETTINGS, DEVICES, LEVELS, type Loop, plainMix, type Settings } from './settings';
 import { heldTempo } from './tap-tempo';
 
 /** The state after a command: text is read again, settings are checked against the form, and the music is made anew where it must be. */
@@ -23,7 +23,7 @@ export function withText(state: DeskState, text: string, pipeline: Pipeline): De
   return remake({ ...state, text, faults: [], settings }, pipeline);
 }
 
-/** Settings for a chart that is opened for the first time: its own clave, its style's colour, its tempo as the goal, and a calmer tempo to begin with. */
+/** Settings for a chart that is opened for the first time: its own clave, its style's colour, its tempo as the goal, and a calmer tempo to begin with. The same each time, part by part, so that nothing is arranged twice. */
 export function settingsForChart(chart: Chart, base: Settings): Settings {
   return {
     ...base,
@@ -40,8 +40,8 @@ export function settingsForChart(chart: Chart, base: Settings): Settings {
     ownFigure: null,
     crossed: false,
     solo: null,
-    edits: [],
-    undoneEdits: [],
+    edits: DEFAULT_SETTINGS.edits,
+    undoneEdits: DEFAULT_SETTINGS.undoneEdits,
   };
 }
 

@@ -26,6 +26,14 @@ describe('The desk', () => {
     expect(settings).toMatchObject({ direction: '2-3', kind: 'son', level: 2, tempo: 64, goalTempo: 92 });
   });
 
+  it('makes the music of a first visit once, not again when nothing was found to be kept', async () => {
+    const { desk } = deskBench();
+    const { music } = desk.desk.getState();
+    await desk.restore();
+    expect(music).not.toBeNull();
+    expect(desk.desk.getState().music).toBe(music);
+  });
+
   it('keeps the last good music and every character of faulty text', async () => {
     const { desk } = await opened();
     const before = desk.desk.getState().music;

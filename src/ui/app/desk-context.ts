@@ -1,4 +1,4 @@
-import { createContext, useContext } from 'react';
+import { createContext, useContext, useDeferredValue } from 'react';
 import { useStore } from 'zustand';
 import type { Command } from '../../state/command';
 import type { Desk } from '../../state/desk';
@@ -18,6 +18,11 @@ export function useDeskItself(): Desk {
 /** One value out of the desk's state; the component is drawn again only when that value changes. */
 export function useDesk<Value>(select: (state: DeskState) => Value): Value {
   return useStore(useDeskItself().desk, select);
+}
+
+/** The same for what is large to draw: a press is answered where it was made first, and this follows in parts that hold nothing up. */
+export function useDeskSoon<Value>(select: (state: DeskState) => Value): Value {
+  return useDeferredValue(useDesk(select));
 }
 
 /** One value out of what sounds. */

@@ -28,7 +28,7 @@ export function PractiseBoard(props: PractiseBoardProps) {
   const strip = useRef<StripFollower>(null);
   const { gridOf } = useDrawnScores(props.whole);
   const { score, grid, index, followed, card, next, turn, onShow } = useShownMusic(props, gridOf);
-  const { room, frame, staffZoom, percussion, pulse } = useLayout(root, props, score, grid);
+  const { measured, room, frame, staffZoom, percussion, pulse } = useLayout(root, props, score, grid);
   const isShown = (bar: number) => grid.cardOfBar[bar] === index;
   const [place, onPlace] = useGridPlace({ root, cursorBar, playing, isShown, onStartAt });
   const { selected, close, onTouch, onEnter } = useSelection(props.score, grid.panels, props);
@@ -80,35 +80,39 @@ export function PractiseBoard(props: PractiseBoardProps) {
         {GRID_WORDS.keys}
       </p>
       <output className="spoken-only">{props.vamp && GRID_WORDS.vampSpoken[props.vamp]}</output>
-      {staff ? (
-        <Suspense fallback={<div className="card now-card" />}>
-          <StaffCard {...shared} staff={staff} zoom={staffZoom} />
-        </Suspense>
-      ) : (
-        <CardView
-          {...shared}
-          grid={grid}
-          direction={score.clave.direction}
-          selected={selected}
-          silent={props.silent ?? NO_PARTS}
-          edits={props.edits ?? NO_EDITS}
-          place={isShown(place.bar) ? place : { bar: card.fromBar, step: 0 }}
-          onPlace={onPlace}
-          onEnter={onEnter}
-          onTouch={onTouch}
-          editing={props.onEmptyCell !== undefined}
-          rows={rows.shown}
-        />
-      )}
-      {next && (
-        <Suspense fallback={<div className="card next-card" style={{ height: room.nextPx }} />}>
-          <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} turn={turn} onStartAt={onStartAt} />
-        </Suspense>
-      )}
-      {props.strip !== false && (
-        <Suspense fallback={<div className="hand-strip" />}>
-          <HandStrip score={score} playing={playing} cursorTick={selected?.tick ?? atPlace?.tick ?? card.tick} follower={strip} />
-        </Suspense>
+      {measured && (
+        <>
+          {staff ? (
+            <Suspense fallback={<div className="card now-card" />}>
+              <StaffCard {...shared} staff={staff} zoom={staffZoom} />
+            </Suspense>
+          ) : (
+            <CardView
+              {...shared}
+              grid={grid}
+              direction={score.clave.direction}
+              selected={selected}
+              silent={props.silent ?? NO_PARTS}
+              edits={props.edits ?? NO_EDITS}
+              place={isShown(place.bar) ? place : { bar: card.fromBar, step: 0 }}
+              onPlace={onPlace}
+              onEnter={onEnter}
+              onTouch={onTouch}
+              editing={props.onEmptyCell !== undefined}
+              rows={rows.shown}
+            />
+          )}
+          {next && (
+            <Suspense fallback={<div className="card next-card" style={{ height: room.nextPx }} />}>
+              <NextCard card={next} narrow={room.stacked} enlarged={room.enlarged} turn={turn} onStartAt={onStartAt} />
+            </Suspense>
+          )}
+          {props.strip !== false && (
+            <Suspense fallback={<div className="hand-strip" />}>
+              <HandStrip score={score} playing={playing} cursorTick={selected?.tick ?? atPlace?.tick ?? card.tick} follower={strip} />
+            </Suspense>
+          )}
+        </>
       )}
     </section>
   );

@@ -11,18 +11,18 @@ export interface BoardSize {
 }
 
 /** Before the first measure, and where nothing can be measured. */
-const UNMEASURED: BoardSize = { width: 1240, height: 700, top: 60 };
+export const UNMEASURED: BoardSize = { width: 1240, height: 700, top: 60 };
 const TRANSPORT_PX = 100;
 
-/** The room the board has: measured when it changes, never per frame. */
-export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize {
-  const [size, setSize] = useState(UNMEASURED);
+/** The room the board has: measured when it changes, never per frame. Null until the board stands for the first time. */
+export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize | null {
+  const [size, setSize] = useState<BoardSize | null>(null);
   useLayoutEffect(() => {
     const element = board.current;
     if (!element) return;
     const measure = () => {
       const box = element.getBoundingClientRect();
-      if (box.width === 0) return;
+      if (box.width === 0) return setSize((before) => before ?? UNMEASURED);
       const style = getComputedStyle(element);
       const width = box.width - Number.parseFloat(style.paddingLeft) - Number.parseFloat(style.paddingRight);
       const said = Number.parseFloat(style.getPropertyValue('--transport-height'));
@@ -35,7 +35,7 @@ export function useBoardSize(board: RefObject<HTMLElement | null>): BoardSize {
       const below = row !== null && Number(getComputedStyle(row).order) > 0;
       const top = below ? 0 : Math.round(row?.getBoundingClientRect().height ?? 0);
       setSize((before) => {
-        const same = Math.abs(before.width - width) < 1 && before.height === height && before.top === top;
+        const same = before !== null && Math.abs(before.width - width) < 1 && before.height === height && before.top === top;
         return same ? before : { width, height, top };
       });
     };

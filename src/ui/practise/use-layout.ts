@@ -5,10 +5,12 @@ import { FEW_ROWS, mostRows } from '../../layout/grid/percussion-choice';
 import type { Score } from '../../music/score';
 import type { PractiseBoardProps } from './board-props';
 import { type BoardRoom, boardRoom, isStacked } from './board-room';
-import { useBoardSize } from './use-board-size';
+import { UNMEASURED, useBoardSize } from './use-board-size';
 
 /** How the board's room is shared out, and the frame of its panels. */
 export interface BoardLayout {
+  /** False until the board stands for the first time: cards drawn before that would be drawn twice. */
+  readonly measured: boolean;
   readonly room: BoardRoom;
   readonly frame: Frame;
   /** How much larger than its own size the staff is drawn in the place of the lanes. */
@@ -20,7 +22,8 @@ export interface BoardLayout {
 
 /** Measures the board and shares its room. Percussion is left out under a staff, and on narrow screens unless it is wished for always. */
 export function useLayout(root: RefObject<HTMLElement | null>, props: PractiseBoardProps, score: Score, grid: StepGrid): BoardLayout {
-  const size = useBoardSize(root);
+  const known = useBoardSize(root);
+  const size = known ?? UNMEASURED;
   const { showPercussion = false } = props;
   const left = score.hands !== 'tumbao';
   const wished = !props.staff && (showPercussion === 'always' || (showPercussion && !isStacked(size)));
@@ -31,7 +34,7 @@ export function useLayout(root: RefObject<HTMLElement | null>, props: PractiseBo
   const room = boardRoom(size, props.strip !== false, { rows: most, fewRows, left, banner, asked: showPercussion === 'always' });
   const { stacked, nowUnits, enlarged, rows } = room;
   const frame = useMemo(() => frameOf(stacked, nowUnits, enlarged, { rows, left }), [stacked, nowUnits, enlarged, rows, left]);
-  return { room, frame, staffZoom: zoomOf(size.width, frame), percussion: most > 0, pulse };
+  return { measured: known !== null, room, frame, staffZoom: zoomOf(size.width, frame), percussion: most > 0, pulse };
 }
 
 /** A staff this wide holds one clave cycle to the line, and is this high. CSS px. */

@@ -1,4 +1,4 @@
-import { lazy, Suspense, startTransition, useEffect, useId, useState } from 'react';
+import { lazy, Suspense, startTransition, useId, useState } from 'react';
 import { SCREEN } from '../../words/screen';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 import { AnotherButton } from './AnotherButton';
@@ -9,11 +9,10 @@ import { LoopControl } from './LoopControl';
 import { TempoControl } from './TempoControl';
 import './transport.css';
 
-const fetchMore = () => import('./MoreSheet');
 const CueButton = lazy(() => import('./CueButton').then((module) => ({ default: module.CueButton })));
 const TransportNotices = lazy(() => import('./TransportNotices').then((module) => ({ default: module.TransportNotices })));
 const TempoSheet = lazy(() => import('./TempoSheet').then((module) => ({ default: module.TempoSheet })));
-const MoreSheet = lazy(() => fetchMore().then((module) => ({ default: module.MoreSheet })));
+const MoreSheet = lazy(() => import('./MoreSheet').then((module) => ({ default: module.MoreSheet })));
 
 /** The transport: always in the same place, with what is needed every minute; the rest opens above it. */
 export function Transport(props: { readonly onBalance: () => void; readonly onKeys: () => void; readonly onStand: () => void }) {
@@ -24,7 +23,6 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   const direction = useDesk((state) => state.settings.direction);
   const [open, setOpen] = useState<'more' | 'tempo' | null>(null);
   const sheetId = useId();
-  useEffect(() => void fetchMore(), []);
   const close = (): void => setOpen(null);
   const toggle = (sheet: 'more' | 'tempo') => () => startTransition(() => setOpen((now) => (now === sheet ? null : sheet)));
   return (
