@@ -1,6 +1,5 @@
 /** What the Play-along panel says. */
 export const LISTENING = {
-  open: 'Play along',
   title: 'Play along',
   intro: 'Play with the band, and be told what happened. Nothing you play leaves this device.',
   choose: 'What do you play on?',

@@ -25,6 +25,7 @@ export const SCREEN = {
   leaveFullScreen: 'Leave full screen',
   play: 'Play',
   stop: 'Stop',
+  playAlong: 'Play along',
   transportName: 'Transport',
   slower: 'Slower',
   faster: 'Faster',

@@ -18,7 +18,6 @@ import { useWhy } from './use-why';
 
 const DrillBar = lazy(() => import('../drills/DrillBar').then((module) => ({ default: module.DrillBar })));
 const PlayAlong = lazy(() => import('../listening/PlayAlong').then((module) => ({ default: module.PlayAlong })));
-const PlayAlongButton = lazy(() => import('../listening/PlayAlongButton').then((module) => ({ default: module.PlayAlongButton })));
 const StrokeEditing = lazy(() => import('./StrokeEditing').then((module) => ({ default: module.StrokeEditing })));
 const StaffView = lazy(() => import('../staff/StaffView').then((module) => ({ default: module.StaffView })));
 
@@ -105,9 +104,9 @@ export const PractiseStand = memo(function PractiseStand({
         <div className="tune">
           <h1>{score.title}</h1>
           <QuickLine />
-          <Suspense fallback={null}>
-            <PlayAlongButton open={along} onToggle={() => setAlong(!along)} />
-          </Suspense>
+          <button type="button" className="key play-along-open" aria-expanded={along} onClick={() => setAlong(!along)}>
+            {SCREEN.playAlong}
+          </button>
           <AnotherButton />
         </div>
       </PractiseBoard>

@@ -3,7 +3,6 @@ import type { LISTENING } from '../listening';
 
 /** The Play-along panel in Spanish. */
 export const ACOMPANAR: Said<typeof LISTENING> = {
-  open: 'Con la banda',
   title: 'Tocar con la banda',
   intro: 'Toca con la banda y te decimos qué pasó. Nada de lo que tocas sale de este dispositivo.',
   choose: '¿Con qué tocas?',

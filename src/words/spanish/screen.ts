@@ -17,6 +17,7 @@ export const PANTALLA: Said<typeof SCREEN> = {
   leaveFullScreen: 'Salir de pantalla completa',
   play: 'Tocar',
   stop: 'Parar',
+  playAlong: 'Con la banda',
   transportName: 'Mandos',
   slower: 'Más lento',
   faster: 'Más rápido',
