@@ -41,7 +41,7 @@ async function start(page: Document): Promise<void> {
     rooms: {
       takeAlong: once(async () => (await import('./main/take-along')).takeAlongOn(desk, sheets)),
       library: once(async () => (await import('./main/open-library')).openLibrary(desk, storage, saver, randomId)),
-      safety: once(async () => (await import('./main/open-safety')).openSafety(desk, saver, randomId)),
+      safety: once(async () => (await import('./main/open-safety')).openSafety(desk, storage, saver, randomId)),
       link: once(async () => (await import('./main/open-link')).openLink(desk)),
       journal: once(async () => (await import('./main/open-journal')).openJournal(desk, storage, saver, randomId)),
       offline: once(async () => (await import('./main/open-offline')).openOffline(desk, storage)),

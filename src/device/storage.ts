@@ -6,6 +6,8 @@ export const DATABASE = 'contratiempo';
 export const STORE = 'records';
 export const PREFIX = 'contratiempo/';
 export const UNCONFIRMED = 'unconfirmed/';
+/** What tabs say to each other when everything was deleted; no key looks like it. */
+const CLEARED = { everything: 'deleted' } as const;
 /** How long the database may take to open before the smaller storage is used: an old tab can hold it up for ever. */
 const OPEN_MS = 1500;
 
@@ -40,7 +42,16 @@ export function browserStorageParts(): StorageParts {
 export function createStorage(parts: StorageParts): Storage {
   const shelf = openShelf(parts);
   let asked = false;
+  let cleared = false;
   const safe = safeCopies(parts);
+  const hear = (take: (said: unknown) => void): (() => void) => {
+    const heard = (event: MessageEvent<unknown>): void => take(event.data);
+    parts.channel?.addEventListener('message', heard);
+    return () => parts.channel?.removeEventListener('message', heard);
+  };
+  hear((said) => {
+    cleared ||= isCleared(said);
+  });
   return {
     read: async (key): Promise<StorageRead> => {
       try {
@@ -51,6 +62,7 @@ export function createStorage(parts: StorageParts): Storage {
       }
     },
     write: async (key, text): Promise<StorageWrite> => {
+      if (cleared) return { kind: 'refused', reason: 'everything was deleted in another tab' };
       const drop = safe.lay(key, text);
       try {
         await (await shelf).write(key, text);
@@ -63,15 +75,20 @@ export function createStorage(parts: StorageParts): Storage {
       asked = true;
       return { kind: 'kept' };
     },
-    onOtherTab: (listener) => {
-      const heard = (event: MessageEvent<unknown>): void => {
-        if (typeof event.data === 'string') listener(event.data);
-      };
-      parts.channel?.addEventListener('message', heard);
-      return () => parts.channel?.removeEventListener('message', heard);
-    },
+    onOtherTab: (listener) =>
+      hear((said) => {
+        if (typeof said === 'string') listener(said);
+      }),
+    tellCleared: () => parts.channel?.postMessage(CLEARED),
+    onCleared: (listener) =>
+      hear((said) => {
+        if (isCleared(said)) listener();
+      }),
   };
 }
+
+const isCleared = (said: unknown): boolean =>
+  typeof said === 'object' && said !== null && 'everything' in said && said.everything === CLEARED.everything;
 
 /**
  * A page that is closed takes its unfinished database writes with it. So each text lies in the small storage, which is written at once,

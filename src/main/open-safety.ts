@@ -1,16 +1,17 @@
 import { deviceFacts } from '../device/device-facts';
 import { createPersistence } from '../device/persistence';
 import type { Desk } from '../state/desk';
-import type { FileSaver } from '../state/ports';
+import type { FileSaver, Storage } from '../state/ports';
 import { createSafety, type Safety } from '../state/safety/safety';
 import { ARCHIVE, JOURNAL } from './archive';
 
 /** Joins safe keeping to the desk and to this device. Fetched when it is first shown. */
-export function openSafety(desk: Desk, saver: FileSaver, newId: () => string): Promise<Safety> {
+export function openSafety(desk: Desk, storage: Storage, saver: FileSaver, newId: () => string): Promise<Safety> {
   return createSafety({
     desk,
     archive: ARCHIVE,
     journal: JOURNAL,
+    storage,
     saver,
     persistence: createPersistence(navigator.storage),
     deviceFacts,

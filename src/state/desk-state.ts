@@ -32,8 +32,12 @@ export interface Announcement {
   readonly fromBar: number | null;
 }
 
-/** Whether what was typed is kept on this device. */
-export type Keeping = { readonly kind: 'kept' } | { readonly kind: 'waiting' } | { readonly kind: 'refused'; readonly reason: string };
+/** Whether what was typed is kept on this device; `cleared` when another tab deleted everything, after which this one keeps nothing more. */
+export type Keeping =
+  | { readonly kind: 'kept' }
+  | { readonly kind: 'waiting' }
+  | { readonly kind: 'refused'; readonly reason: string }
+  | { readonly kind: 'cleared' };
 
 /**
  * What another tab did to the chart that lies here: it saved another text, and either nothing was typed here (`fresh`, choose one)

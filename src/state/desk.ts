@@ -213,6 +213,8 @@ export function createDesk(ports: DeskPorts): Desk {
     if (key === `chart/${chartId}`) void keeping.chart(chartId).then((record) => record && opener.meetOtherTab(chartId, record.text));
   });
 
+  ports.storage.onCleared(keeping.seal);
+
   const restore = async (): Promise<void> => {
     store.setState({ preferences: await keeping.preferences() });
     await keeping.meetShelf();

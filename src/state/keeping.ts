@@ -25,6 +25,8 @@ export interface Keeping {
   readonly settings: (id: string, fallback: Settings) => Promise<Settings>;
   /** Keeps one more record, like everything else: when typing pauses, and again when the device refused. */
   readonly keep: (key: string, text: () => string | Promise<string>) => void;
+  /** Another tab deleted everything: what waits is dropped, and nothing more is written. */
+  readonly seal: () => void;
   /** Writes at once what waits to be written: before the page goes away, and before another chart is opened. */
   readonly flush: () => Promise<void>;
 }
@@ -40,6 +42,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   let writing = Promise.resolve();
   let lastGood: string | null = null;
   let adopting = false;
+  let sealed = false;
 
   const body = async (key: string, kind: RecordKind): Promise<unknown> => {
     // What the device has refused so far is newer than what it holds. The shelf is merged with what it holds instead.
@@ -56,6 +59,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   };
 
   const writeWaiting = async (): Promise<void> => {
+    if (sealed) return;
     const writes = [...waiting].filter(([key]) => !locked.has(key));
     waiting.clear();
     const refusals = await Promise.all(
@@ -66,6 +70,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
         return [write.reason];
       }),
     );
+    if (sealed) return;
     const [reason] = refusals.flat();
     if (reason !== undefined) {
       cancel ??= timer.after(RETRY_MS, () => void flush());
@@ -82,6 +87,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   };
 
   const keep = (key: string, text: () => string | Promise<string>): void => {
+    if (sealed) return;
     waiting.set(key, text);
     if (desk.getState().keeping.kind === 'kept') desk.setState({ keeping: { kind: 'waiting' } });
     cancel?.();
@@ -123,6 +129,12 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     settings: async (id, fallback) => settingsFrom(await body(`settings/${id}`, 'settings'), fallback),
     keep,
     flush,
+    seal: () => {
+      sealed = true;
+      cancel?.();
+      waiting.clear();
+      desk.setState({ keeping: { kind: 'cleared' } });
+    },
   };
 }
 

@@ -103,7 +103,7 @@ export function createOpener({ store, keeping, pipeline, demos, fetchDemos, now,
       return {
         ...after,
         chartId: entry.id,
-        keeping: { kind: 'waiting' },
+        keeping: after.keeping.kind === 'cleared' ? after.keeping : { kind: 'waiting' },
         shelf: [entry, ...after.shelf.filter(({ id }) => id !== entry.id)],
       };
     },

@@ -106,6 +106,10 @@ export interface Storage {
   write(key: string, text: string): Promise<StorageWrite>;
   /** Called when another tab wrote `key`. */
   onOtherTab(listener: (key: string) => void): () => void;
+  /** Tells other tabs that everything was deleted: from then on theirs refuse to write, so that nothing comes back by halves. */
+  tellCleared(): void;
+  /** Called when another tab has deleted everything. */
+  onCleared(listener: () => void): () => void;
 }
 /** What reading gave: the text, nothing kept so far, or the reason why the device refused. */
 export type StorageRead =

@@ -7,6 +7,9 @@ export const PAGE_NOTICES = {
     `The sound could not start: ${reason}. Touch the page or press a key to go on, or look whether this page may play sound.`,
   otherTabFresh: 'This chart was changed in another tab.',
   otherTabParted: 'This chart was changed in another tab too. Yours goes on here as a chart of its own; nothing is lost.',
+  cleared:
+    'Everything kept on this device was deleted in another tab. What lies here is still here, but nothing more is kept until the page is loaded anew.',
+  loadAnew: 'Load the page anew',
   showOther: 'Show the other one',
   keepThis: 'Keep this one as well',
   understood: 'All right',

@@ -81,5 +81,5 @@ test('A rhythm can be tapped on the screen, and is judged', async ({ page }) => 
   };
   await expect.poll(tapOn, { intervals: [300], timeout: 30_000 }).toBe('3');
   await page.locator('.play').click();
-  await expect(page.getByRole('region', { name: 'What happened' })).toContainText(/of \d+ strokes right|: Clean/);
+  await expect(page.getByRole('region', { name: 'What happened' })).toContainText('Pass 1');
 });

@@ -90,7 +90,7 @@ describe('Storage of the device', () => {
     const told: unknown[] = [];
     let asked = 0;
     let fails: Error | null = null;
-    const channel = { postMessage: (key: unknown) => told.push(key) } as unknown as BroadcastChannel;
+    const channel = { postMessage: (key: unknown) => told.push(key), addEventListener: () => undefined } as unknown as BroadcastChannel;
     const records = new Map<string, unknown>();
     const opened = {
       put: async (_: string, text: string, key: string) => {
@@ -114,6 +114,20 @@ describe('Storage of the device', () => {
     await storage.write('c', '3');
     expect(told).toEqual(['a', 'c']);
     expect(asked).toBe(1);
+  });
+
+  it('refuses to write once another tab has deleted everything, and tells the others when it has', async () => {
+    const [here, there] = [new BroadcastChannel('cleared'), new BroadcastChannel('cleared')];
+    const kept = new Map<string, unknown>();
+    const [teller, hearer] = [here, there].map((channel) => createStorage(parts({ channel, openDatabase: async () => database(kept) })));
+    const told = new Promise<void>((resolve) => hearer?.onCleared(resolve));
+    teller?.tellCleared();
+    await told;
+    expect(await hearer?.write('chart/1', 'text')).toEqual({ kind: 'refused', reason: 'everything was deleted in another tab' });
+    expect(await teller?.write('chart/2', 'text')).toEqual({ kind: 'kept' });
+    expect([...kept.keys()]).toEqual(['chart/2']);
+    here.close();
+    there.close();
   });
 
   it('hears other tabs until it is told not to', () => {

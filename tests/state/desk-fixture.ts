@@ -117,6 +117,7 @@ export class DeviceStorage {
   refuses: ((key: string) => boolean) | null = null;
   reason = 'the storage of this device is full';
   #tabs = new Set<(key: string) => void>();
+  #cleared = new Set<() => void>();
 
   /** The journal of the device. */
   readonly entries = new Map<string, JournalEntry>();
@@ -151,12 +152,15 @@ export class DeviceStorage {
 
   tab(): Storage {
     const own = new Set<(key: string) => void>();
+    const ownCleared = new Set<() => void>();
+    let sealed = false;
     return {
       read: async (key) => {
         const text = this.records.get(key);
         return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
       },
       write: async (key, text): Promise<StorageWrite> => {
+        if (sealed) return { kind: 'refused', reason: 'everything was deleted in another tab' };
         if (this.refuses?.(key)) return { kind: 'refused', reason: this.reason };
         this.records.set(key, text);
         for (const tell of this.#tabs) if (!own.has(tell)) tell(key);
@@ -166,6 +170,18 @@ export class DeviceStorage {
         own.add(listener);
         this.#tabs.add(listener);
         return () => this.#tabs.delete(listener);
+      },
+      tellCleared: () => {
+        for (const tell of this.#cleared) if (!ownCleared.has(tell)) tell();
+      },
+      onCleared: (listener) => {
+        const heard = (): void => {
+          sealed = true;
+          listener();
+        };
+        ownCleared.add(heard);
+        this.#cleared.add(heard);
+        return () => this.#cleared.delete(heard);
       },
     };
   }
@@ -278,6 +294,7 @@ export function deskBench(
           desk,
           archive: device.archive(),
           journal: device.journalStore(),
+          storage,
           saver,
           persistence: { state: async () => device.lasting, ask: async () => ({ ...device.lasting, lasting: true }) },
           deviceFacts: async () => ({ browser: 'test' }),

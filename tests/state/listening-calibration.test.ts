@@ -87,6 +87,8 @@ function memory(): Storage & { readonly kept: Map<string, string> } {
       return { kind: 'kept' };
     },
     onOtherTab: () => () => undefined,
+    tellCleared: () => undefined,
+    onCleared: () => () => undefined,
   };
 }
 

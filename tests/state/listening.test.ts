@@ -68,6 +68,8 @@ function bench(change: Partial<ListeningPorts> = {}) {
         return { kind: 'kept' };
       },
       onOtherTab: () => () => undefined,
+      tellCleared: () => undefined,
+      onCleared: () => () => undefined,
     },
     judge: judgeStretch,
     now: () => 1_000_000,

@@ -25,6 +25,7 @@ interface Word {
  *     line   = chords | loop
  *     chords = chord { blank or comma, chord }      each chord one bar: `Em7 A7 D6 B7b9`
  *            | bar { "|" bar }                      bars as in a chart: `Gm7 C7 | F`
+ *            | chords "in" key                        `Gm7 C7 | F in F`
  *     loop   = degrees "in" key                     `1 4 5 4 in D`, `ii V I in Eb`, `i V7 V7 i in Gm`, `I IV | V IV in A`
  *     degree = [b or #] (1 to 7 | roman numeral [suffix])      blanks, commas, dashes between; each one bar, or bars with "|"
  *
@@ -55,8 +56,13 @@ const DIRECTION_ALONE = 'the chords as well, before or after the direction: Gm7 
 
 function readMusic(line: string): Result<string, ChartFault> {
   const loop = /^(.*?)\s+in\s+(\S.*?)\s*$/i.exec(line);
-  if (loop) return readLoop(loop[1] ?? '', { text: loop[2] ?? '', column: line.lastIndexOf(loop[2] ?? '') + 1 }, line);
-  const words = wordsOf(line.replace(/\s+in\s*$/i, ''), /[^\s,|]+/g);
+  if (loop) {
+    const [, music = '', key = ''] = loop;
+    const keyWord = { text: key, column: line.lastIndexOf(key) + 1 };
+    const degrees = wordsOf(music, DEGREE_WORD).some(({ text }) => looksLikeDegree(text));
+    return degrees || music.trim() === '' ? readLoop(music, keyWord, line) : readChordsIn(music, keyWord, line);
+  }
+  const words = wordsOf(line.replace(/\s+in\s*$/i, ''), CHORD_WORD);
   if (words.length > 0 && words.every((word) => looksLikeDegree(word.text))) {
     return wrong(
       'unknown key',
@@ -65,8 +71,25 @@ function readMusic(line: string): Result<string, ChartFault> {
       `${line.trim().replace(/\s+in$/i, '')} in ${words.some((word) => isMinorTonic(word.text)) ? 'Cm' : 'C'}`,
     );
   }
-  return line.includes('|') ? readBars(line) : readWords(words, line);
+  return line.includes('|') ? readBars(line, line) : readWords(words, line);
 }
+
+/** Bare chords and the key they are in; words after the chords that name no key are words. */
+function readChordsIn(music: string, keyWord: Word, line: string): Result<string, ChartFault> {
+  const key = readKey(keyWord.text);
+  if (key.ok) return music.includes('|') ? readBars(music, line, key.value) : readWords(wordsOf(music, CHORD_WORD), line, key.value);
+  const from = line.slice(0, keyWord.column - 1).search(/\sin\s+$/i) + 1;
+  return wrong(
+    'unknown chord',
+    { text: line.slice(from).trim(), column: from + 1 },
+    `nothing after the chords but a key: ${EXPECTED}`,
+    null,
+  );
+}
+
+/** A chord, and a degree of a loop, as they stand between blanks, commas and bar signs. */
+const CHORD_WORD = /[^\s,|]+/g;
+const DEGREE_WORD = /[^\s,|\-–—→]+/g;
 
 function wrong(code: ChartFaultCode, { text, column }: Word, expected: string, nearest: string | null): Result<never, ChartFault> {
   return failed({ code, line: 1, column, text, expected, nearest });
@@ -76,7 +99,7 @@ const wordsOf = (line: string, pattern: RegExp): Word[] =>
   [...line.matchAll(pattern)].map((match) => ({ text: match[0], column: match.index + 1 }));
 
 /** Bare chords, one a bar. */
-function readWords(words: readonly Word[], line: string): Result<string, ChartFault> {
+function readWords(words: readonly Word[], line: string, key?: Key): Result<string, ChartFault> {
   const chords: Chord[] = [];
   const faults: ChartFault[] = [];
   for (const word of words) {
@@ -94,13 +117,13 @@ function readWords(words: readonly Word[], line: string): Result<string, ChartFa
       });
   }
   if (words.length === 0) return wrong('no bars', { text: line.trim(), column: 1 }, EXPECTED, null);
-  return faults.length > 0 ? failed(...faults) : ok(chartText(line, likelyKey(chords), rowOf(words.map((word) => word.text))));
+  return faults.length > 0 ? failed(...faults) : ok(chartText(line, key ?? likelyKey(chords), rowOf(words.map((word) => word.text))));
 }
 
-/** Bars typed with `|`, read as a row of a chart, in the likeliest key. */
-function readBars(line: string): Result<string, ChartFault> {
-  const row = readRow(line);
-  return row.ok ? ok(chartText(line, likelyKey(row.value.chords), row.value.text)) : row;
+/** Bars typed with `|`, read as a row of a chart, in the key that was given or the likeliest one. */
+function readBars(bars: string, line: string, key?: Key): Result<string, ChartFault> {
+  const row = readRow(bars);
+  return row.ok ? ok(chartText(line, key ?? likelyKey(row.value.chords), row.value.text)) : row;
 }
 
 /** One row of bars: its chords, and how a chart writes it. */
@@ -120,7 +143,7 @@ function readRow(line: string): Result<{ readonly chords: readonly Chord[]; read
 /** Degrees and a key. */
 function readLoop(degrees: string, keyWord: Word, line: string): Result<string, ChartFault> {
   const typedKey = readKey(keyWord.text);
-  const words = wordsOf(degrees, /[^\s,|\-–—→]+/g);
+  const words = wordsOf(degrees, DEGREE_WORD);
   if (words.length === 0) return wrong('no bars', { text: line.trim(), column: 1 }, EXPECTED, null);
   const faults: ChartFault[] = [];
   if (!typedKey.ok) {

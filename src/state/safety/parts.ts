@@ -2,7 +2,7 @@ import type { Backup } from '../../exchange/backup/backup';
 import type { MergePlan } from '../../exchange/backup/merge';
 import type { BackupFault } from '../../exchange/backup/read-backup';
 import type { DeskOfRoom } from '../library/parts';
-import type { Archive, FileSaver, JournalStore } from '../ports';
+import type { Archive, FileSaver, JournalStore, Storage } from '../ports';
 
 /** What the device says about how long it keeps things; null where it does not say. */
 export interface Persistence {
@@ -28,6 +28,8 @@ export interface SafetyParts {
   readonly desk: DeskOfRoom;
   readonly archive: Archive;
   readonly journal: JournalStore;
+  /** Where other tabs are told that everything is gone. */
+  readonly storage: Pick<Storage, 'tellCleared'>;
   readonly saver: FileSaver;
   readonly persistence: PersistencePort;
   readonly deviceFacts: DeviceFacts;

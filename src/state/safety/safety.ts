@@ -175,6 +175,7 @@ export async function createSafety(parts: SafetyParts): Promise<Safety> {
         await desk.flush();
         await archive.clear();
         await journal.clear();
+        parts.storage.tellCleared();
         parts.reload();
       }),
     copyReport: () =>

@@ -5,6 +5,7 @@ import { useDesk, useRun } from './desk-context';
 export function Notices() {
   const run = useRun();
   const otherTab = useDesk((state) => state.otherTab);
+  const cleared = useDesk((state) => state.keeping.kind === 'cleared');
   const putAside = useDesk((state) => state.putAside.length);
   const trouble = useDesk((state) => state.trouble);
   const unsaved = useDesk((state) => state.unsaved);
@@ -18,6 +19,14 @@ export function Notices() {
           </button>
           <button type="button" className="plain" onClick={() => run({ kind: 'keep this one' })}>
             {otherTab.kind === 'fresh' ? PAGE_NOTICES.keepThis : PAGE_NOTICES.understood}
+          </button>
+        </p>
+      )}
+      {cleared && (
+        <p className="notice">
+          {PAGE_NOTICES.cleared}
+          <button type="button" className="plain" onClick={() => window.location.reload()}>
+            {PAGE_NOTICES.loadAnew}
           </button>
         </p>
       )}

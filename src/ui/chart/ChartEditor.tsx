@@ -61,8 +61,9 @@ export function ChartEditor({ field, children }: { readonly field: TextField; re
 function KeepingLine() {
   const keeping = useDesk((state) => state.keeping);
   const refused = keeping.kind === 'refused';
+  const wrong = refused || keeping.kind === 'cleared';
   return (
-    <p className={refused ? 'keeping wrong' : 'keeping'} role={refused ? 'alert' : undefined}>
+    <p className={wrong ? 'keeping wrong' : 'keeping'} role={wrong ? 'alert' : undefined}>
       {CHART_SCREEN.keeping(keeping.kind, refused ? keeping.reason : null)}
     </p>
   );

@@ -5,6 +5,7 @@ import type { Side, Stroke } from '../../vocabulary';
 import { TICKS_PER_STEP } from '../../vocabulary';
 import { PAD_WORDS } from '../../words/rhythm-pad';
 import { printedNote } from '../../words/spoken';
+import { usePanel } from '../app/use-panel';
 import { ReasonedButton } from './ReasonedButton';
 import './figure.css';
 import { Worded } from '../glossary/Worded';
@@ -40,8 +41,9 @@ const LONGEST = 16;
 export function StrokeEditor(props: StrokeEditorProps) {
   const { bar, side, step, sixEight, stroke } = props.place;
   const { changes, undone } = props;
+  const panel = usePanel(props.onClose, { leavesFocus: true });
   return (
-    <section className="stroke-editor" aria-label={PAD_WORDS.editor}>
+    <section ref={panel} className="stroke-editor" aria-label={PAD_WORDS.editor}>
       <p>
         <strong>{PAD_WORDS.place(bar, side, step, sixEight)}</strong>
         {stroke && ` · ${[...new Set(stroke.names.map(printedNote))].join(' ')}`}

@@ -20,17 +20,6 @@ export function GlossaryPanel(props: {
   const heading = useRef<HTMLHeadingElement>(null);
   const title = useId();
   const found = useMemo(() => searchWords(typed, spokenLanguage()), [typed]);
-  // Before other panels hear of it: what lies under the glossary stays open.
-  useEffect(() => {
-    const onKeyDown = (event: KeyboardEvent): void => {
-      if (event.key !== 'Escape') return;
-      event.preventDefault();
-      event.stopPropagation();
-      onClose();
-    };
-    window.addEventListener('keydown', onKeyDown, true);
-    return () => window.removeEventListener('keydown', onKeyDown, true);
-  }, [onClose]);
   useEffect(() => {
     if (word !== 'all') heading.current?.focus({ preventScroll: true });
     panel.current?.scrollTo?.(0, 0);

@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Listening } from '../../state/listening/listening';
 import type { SourceName } from '../../state/listening/ports';
 import { LISTENING } from '../../words/listening';
 import { usePlaying } from '../app/desk-context';
+import { usePanel } from '../app/use-panel';
 import { useTakesRoom } from '../app/use-takes-room';
 import type { PanelOver } from '../practise/board-props';
 import { BandChoice } from './BandChoice';
@@ -31,7 +32,7 @@ export interface PlayAlongProps {
 export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
   const listening = useListening();
   const playing = usePlaying((state) => state.transport.kind !== 'stopped');
-  const row = useRef<HTMLElement>(null);
+  const row = usePanel(onClose, { escapeWithin: true });
   useTakesRoom(row);
   // Opened from under the cards of a phone on its side, the row would stand off the screen.
   useEffect(() => void window.scrollTo(0, 0), []);
@@ -43,13 +44,23 @@ export function PlayAlong({ onOver, onClose }: PlayAlongProps) {
     [listening, onOver],
   );
   return (
-    <section className="play-along" ref={row} aria-label={LISTENING.title} data-playing={playing || undefined}>
-      {listening ? <Round listening={listening} onOver={onOver} onClose={onClose} /> : <h2>{LISTENING.title}</h2>}
+    <section className="play-along" ref={row} tabIndex={-1} aria-label={LISTENING.title} data-playing={playing || undefined}>
+      {listening ? (
+        <Round listening={listening} onOver={onOver} onClose={onClose} onChosen={() => row.current?.focus({ preventScroll: true })} />
+      ) : (
+        <h2>{LISTENING.title}</h2>
+      )}
     </section>
   );
 }
 
-function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly listening: Listening }) {
+interface RoundProps extends PlayAlongProps {
+  readonly listening: Listening;
+  /** The button that was pressed is gone: the focus needs another place. */
+  readonly onChosen: () => void;
+}
+
+function Round({ listening, onOver, onClose, onChosen }: RoundProps) {
   const source = useHeard(listening, (state) => state.source);
   const report = useHeard(listening, (state) => state.report);
   const replaying = useHeard(listening, (state) => state.replaying);
@@ -69,6 +80,7 @@ function Round({ listening, onOver, onClose }: PlayAlongProps & { readonly liste
     else listening.choose(name === 'tap' ? 'keys' : name);
     // A tap on the screen and a key that only taps are one source.
     if (name === 'tap' || name === 'keys') listening.set({ rhythmKeys: name === 'tap' });
+    onChosen();
   };
   if (source === null && !rates) return <SourceChooser onChoose={choose} onClose={onClose} />;
   return (

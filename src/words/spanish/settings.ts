@@ -114,6 +114,9 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
     `El sonido no pudo empezar: ${reason}. Toca la página o pulsa una tecla para seguir, o mira si esta página tiene permiso para sonar.`,
   otherTabFresh: 'Este cifrado se cambió en otra pestaña.',
   otherTabParted: 'Este cifrado se cambió también en otra pestaña. El tuyo sigue aquí como cifrado aparte; no se pierde nada.',
+  cleared:
+    'Todo lo guardado en este dispositivo se borró en otra pestaña. Lo que tienes aquí sigue aquí, pero no se guarda nada más hasta que la página se cargue de nuevo.',
+  loadAnew: 'Cargar la página de nuevo',
   showOther: 'Ver el otro',
   keepThis: 'Guardar también este',
   understood: 'De acuerdo',

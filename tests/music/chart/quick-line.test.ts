@@ -23,6 +23,9 @@ describe('the quick line', () => {
     ['C % F', 'C: | C | % | F | % |'],
     ['Fm Db7 C7 Fm', 'Fm: | Fm | Db7 | C7 | Fm |'],
     ['Bb Eb F7 Eb', 'Bb: | Bb | Eb | F7 | Eb |'],
+    ['Gm7 C7 in F', 'F: | Gm7 | C7 |'],
+    ['Gm7 C7 in Gm', 'Gm: | Gm7 | C7 |'],
+    ['Gm7 C7 | F in F', 'F: | Gm7 C7 | F |'],
   ])('takes chords: %s', (line, expected) => {
     expect(heard(line)).toBe(expected);
   });
@@ -57,6 +60,9 @@ describe('the quick line', () => {
     ['| C F G | C', 'chord count', 3, 'C F G', 'C / F G'],
     ['[A] | C |', 'unknown chord', 1, '[A] | C |', null],
     ['% C', 'unknown chord', 1, '%', null],
+    // Words of the chart, not a key.
+    ['Gm7 C7 in bar 7, 3-bar tag', 'unknown chord', 8, 'in bar 7, 3-bar tag', null],
+    ['Gm7 C7 | F in H', 'unknown chord', 12, 'in H', null],
   ])('says what is wrong with %j', (line, code, column, text, nearest) => {
     const read = readQuickLine(line);
     expect(read.ok ? [] : read.faults.map((fault) => ({ ...fault, expected: '' }))).toEqual([

@@ -14,6 +14,8 @@ function memory(first: Readonly<Record<string, string>> = {}) {
       return { kind: 'kept' };
     },
     onOtherTab: () => () => undefined,
+    tellCleared: () => undefined,
+    onCleared: () => () => undefined,
   };
   return { kept, storage };
 }

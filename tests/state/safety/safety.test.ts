@@ -158,6 +158,22 @@ describe('Clearing and reporting', () => {
     expect(fresh.state().chartId).toBe('demo-last-ferry');
   });
 
+  it('tells other tabs, which keep nothing more, so that nothing comes back by halves, and lose nothing that lies in them', async () => {
+    const { here, device, low } = await full();
+    const there = await page(device, 'there');
+    expect(there.state()).toMatchObject({ chartId: low, text: LOW });
+    await here.safety.deleteAll();
+    expect(there.state().keeping).toEqual({ kind: 'cleared' });
+    expect(there.state().text).toBe(LOW);
+    const typed = chartText('Spring Tide');
+    there.desk.run({ kind: 'type', text: typed });
+    there.library.addSet('Sunday');
+    there.timer.pass(20_000);
+    await there.settle();
+    expect([...device.records.keys()]).toEqual([]);
+    expect(there.state()).toMatchObject({ text: typed, keeping: { kind: 'cleared' } });
+  });
+
   it('reports facts and nothing that a person wrote', async () => {
     const { here } = await full();
     await here.safety.copyReport();
