@@ -13,9 +13,13 @@ export function KeyList(props: { readonly onClose: () => void }) {
   const heading = useRef<HTMLHeadingElement>(null);
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
+    const before = document.activeElement;
     if (dialog.current?.open === false) dialog.current.showModal();
     // From its top, not from the first control far below.
     heading.current?.focus();
+    return () => {
+      if (before instanceof HTMLElement || before instanceof SVGElement) before.focus({ preventScroll: true });
+    };
   }, []);
   return (
     <dialog ref={dialog} className="key-list" aria-labelledby="key-list-title" onClose={props.onClose} onCancel={props.onClose}>
