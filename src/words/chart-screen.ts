@@ -15,6 +15,7 @@ export const CHART_SCREEN = {
   oddSection: 'odd: the clave turns over',
   otherSide: (side: 2 | 3): string => `comes back on the ${side}-side`,
   asItSounds: 'As it sounds',
+  onThisPlace: 'Further down',
   bar: (bar: number): string => `bar ${bar + 1}`,
   /** A section and how it stands to the clave. */
   section: (visit: { readonly bars: number; readonly side: 2 | 3 }): string =>

@@ -17,6 +17,9 @@ test('A teacher’s link opens on the student’s device, changes nothing until 
   await expect(teacher.getByText('No faults')).toBeVisible();
   await teacher.getByRole('button', { name: 'Link for a student' }).click();
   await teacher.getByRole('textbox', { name: 'Your words to the student' }).fill('Slowly, left hand first.');
+  const panel = teacher.getByRole('region', { name: 'Link for a student' });
+  await panel.getByRole('button', { name: 'Lower goal' }).click();
+  await expect(panel).toContainText('D · 2-3 son · Level 2 · standard · half notes 64 a minute, goal 91');
   await expect(teacher.getByRole('img', { name: /QR code/ })).toBeVisible();
   const address = await teacher.getByRole('textbox', { name: 'The link' }).inputValue();
   await teacher.close();
@@ -26,6 +29,7 @@ test('A teacher’s link opens on the student’s device, changes nothing until 
   await student.goto(address);
   const dialog = student.getByRole('dialog', { name: 'A chart comes with this link' });
   await expect(dialog).toContainText('Slowly, left hand first.');
+  await expect(dialog).toContainText('goal 91');
   await expect(dialog).toContainText('<img src=x onerror="window.ran = true">');
   expect(await student.evaluate(() => 'ran' in window)).toBe(false);
   await dialog.getByRole('button', { name: 'Leave it' }).click();

@@ -5,7 +5,11 @@ import type { FaultList, Place } from './faults';
 import { MAX_SYMBOL_LENGTH } from './limits';
 import { nearest } from './nearest';
 
-const KEYWORDS = ['%', '%%', 'stop', 'rest', 'N.C.', '/'];
+/** Words that are no chords, by where they may stand: alone in a bar, among chords, and in a bar with slashes. */
+const KEYWORDS = { alone: ['%', '%%', 'stop', 'rest', 'N.C.'], among: ['N.C.'], slashed: ['N.C.', '/'] } as const;
+
+/** True for what may stand in a bar of chords as it is typed. A correction is made of such words only. */
+const isReadable = (text: string): boolean => text === '/' || isNoChord(text) || readChord(text).ok;
 
 /** Equal shares and slots that a bar allows: how many bare chords, and how long each token is once there is a `/`. */
 function division(
@@ -28,7 +32,12 @@ export function readChords(typed: readonly Place[], cell: Place, meter: Meter, t
     const next = typed[index + 1];
     const end = next && next.text !== '/' ? next.column + next.text.length : word.column + 1;
     const place: Place = { ...word, text: cell.text.slice(word.column - cell.column, end - cell.column) };
-    faults.add('push without chord', place, 'a chord directly after >, without a space', place.text === '>' ? null : `>${next?.text}`);
+    faults.add(
+      'push without chord',
+      place,
+      'a chord directly after >, without a space',
+      next && place.text !== '>' && isReadable(next.text) ? `>${next.text}` : null,
+    );
     return false;
   });
   const { bare, slots, each } = division(meter, ticks);
@@ -39,20 +48,21 @@ export function readChords(typed: readonly Place[], cell: Place, meter: Meter, t
       ? ticks / words.length
       : undefined;
   if (slot === undefined && words.length > 0) {
+    const readable = words.every(({ text }) => isReadable(text.replace(/^>/, '')));
     const counts = slots.map((length) => ticks / length);
     if (slashed)
       faults.add(
         'slash count',
         cell,
         `${counts.join(' or ')} words in a bar with slashes, one for each ${each}`,
-        slashesFor(words, counts[0] ?? 4),
+        readable ? slashesFor(words, counts[0] ?? 4) : null,
       );
     else
       faults.add(
         'chord count',
         cell,
         `${bare.join(', ').replace(/, (\d)$/, ' or $1')} chords in the bar, or a / for every ${each} that holds the chord before it`,
-        barsFor(words, meter, ticks),
+        readable ? barsFor(words, meter, ticks) : null,
       );
   }
   const chords: WrittenChord[] = [];
@@ -67,13 +77,13 @@ export function readChords(typed: readonly Place[], cell: Place, meter: Meter, t
       chords.push({ tick, chord: null, symbol, push: false });
       return;
     }
-    const chord = symbolToChord(place, faults);
+    const chord = symbolToChord(place, words.length === 1 && !push ? KEYWORDS.alone : slashed ? KEYWORDS.slashed : KEYWORDS.among, faults);
     if (chord) chords.push({ tick, chord, symbol, push });
   });
   return chords;
 }
 
-function symbolToChord(place: Place, faults: FaultList): Chord | null {
+function symbolToChord(place: Place, keywords: readonly string[], faults: FaultList): Chord | null {
   const symbol = place.text;
   if (symbol.length > MAX_SYMBOL_LENGTH) {
     faults.add('symbol too long', place, `a chord symbol of at most ${MAX_SYMBOL_LENGTH} characters`);
@@ -87,7 +97,7 @@ function symbolToChord(place: Place, faults: FaultList): Chord | null {
     'unknown chord',
     place,
     fault?.expected ?? 'a chord symbol such as Dm7 or G7(b9)',
-    nearest(symbol, KEYWORDS, symbol.length > 3 ? 2 : symbol.length > 1 ? 1 : 0) ?? fault?.nearest ?? null,
+    nearest(symbol, keywords, symbol.length > 3 ? 2 : symbol.length > 1 ? 1 : 0) ?? fault?.nearest ?? null,
   );
   return null;
 }

@@ -4,6 +4,7 @@ import { checkLength, checkSections } from './check-form';
 import { FaultList, type Place } from './faults';
 import { MAX_TEXT_LENGTH } from './limits';
 import { nearest } from './nearest';
+import { partLine } from './part-words';
 import { readForm } from './read-form';
 import { headless, readHead } from './read-head';
 import { type HeaderLine, isHeaderLine, readHeader, readHeaderLine } from './read-header';
@@ -91,6 +92,11 @@ function readSections(lines: readonly TextLine[], meter: Chart['meter'], faults:
     if (text.trim() === '' || isHeaderLine(text)) continue;
     const indent = text.length - text.trimStart().length;
     if (!isHead(text)) {
+      const said = partLine(text);
+      if (said) {
+        faults.add('unknown header', { line, column: indent + 1, text: text.trim() }, said.expected, said.nearest);
+        continue;
+      }
       const draft =
         drafts.at(-1) ??
         new SectionDraft(headless(hasHeads ? 'Start' : 'A'), { line, column: indent + 1, text: text.trim() }, meter, faults);

@@ -2,6 +2,7 @@ import { memo } from 'react';
 import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
 import { CHART_SCREEN } from '../../words/chart-screen';
 import { GRID_WORDS } from '../../words/grid';
+import { PENCIL_WORDS } from '../../words/pencil-list';
 import { printedChord } from '../../words/spoken';
 import { Word } from '../glossary/Word';
 
@@ -60,10 +61,15 @@ function VisitRows(props: {
               aria-current={bar.index === cursor || undefined}
               onClick={() => onStartAt(bar.index)}
             >
-              <span className="visually-hidden">{`${CHART_SCREEN.bar(bar.index)}, ${GRID_WORDS.sideName(bar.side)}, ${barWords(bar)}`}</span>
+              <span className="visually-hidden">{`${CHART_SCREEN.bar(bar.index)}, ${GRID_WORDS.sideName(bar.side)}, ${barWords(bar)}${bar.hits.length > 0 ? `, ${hitWords(bar)}` : ''}`}</span>
               <span className="bar-chords" aria-hidden="true">
                 {barWords(bar)}
               </span>
+              {bar.hits.length > 0 && (
+                <span className="bar-hits" aria-hidden="true">
+                  {hitWords(bar)}
+                </span>
+              )}
               <span className="bar-side" aria-hidden="true">
                 {bar.index + 1} · {GRID_WORDS.sideName(bar.side)}
               </span>
@@ -74,6 +80,9 @@ function VisitRows(props: {
     </div>
   );
 }
+
+/** What the whole band strikes in the bar, in counts. */
+const hitWords = ({ hits }: SoundingBar): string => PENCIL_WORDS.hitsOn(hits.map(({ step }) => step));
 
 function barWords(bar: SoundingBar): string {
   if (bar.playing === 'nobody') return GRID_WORDS.stop;

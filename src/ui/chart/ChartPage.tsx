@@ -11,6 +11,7 @@ import { ChartEditor } from './ChartEditor';
 import { EditorHead } from './EditorHead';
 import { FaultList } from './FaultList';
 import { FilesDrop } from './FilesDrop';
+import { PlaceSteps } from './PlaceSteps';
 import { Shelf } from './Shelf';
 import { useLibrary } from './use-library';
 import { useTextField } from './use-text-field';
@@ -38,6 +39,7 @@ export function ChartPage() {
   return (
     <FilesDrop library={library}>
       <div className="chart-page">
+        {library && <PlaceSteps />}
         <div className="chart-write">
           <EditorHead library={library} field={field} />
           <ChartEditor field={field}>

@@ -1,8 +1,11 @@
 import { useId, useState } from 'react';
 import type { LinkRoom, MadeLink } from '../../state/link/link-room';
 import { LINK_WORDS } from '../../words/link';
+import { SCREEN } from '../../words/screen';
+import { printedKey } from '../../words/spoken';
 import { useDesk, useDeskItself } from '../app/desk-context';
 import { useRoom } from '../app/use-room';
+import { GoalStepper } from '../transport/GoalStepper';
 
 /** Hands the chart on the desk over: a teacher's words, the link, and its code to be read off the screen. */
 export function MakeLink({ onClose }: { readonly onClose: () => void }) {
@@ -25,6 +28,10 @@ export function MakeLink({ onClose }: { readonly onClose: () => void }) {
             value={note}
             onChange={(event) => setNote(event.target.value)}
           />
+          <div className="link-goal">
+            <GoalStepper />
+            <Facts />
+          </div>
           {room && <Made room={room} note={note} />}
         </>
       )}
@@ -33,6 +40,19 @@ export function MakeLink({ onClose }: { readonly onClose: () => void }) {
       </button>
     </section>
   );
+}
+
+/** What goes along beside the chart's text. */
+function Facts() {
+  const { direction, kind, level, tempo, goalTempo } = useDesk((state) => state.settings);
+  const key = useDesk((state) => state.music?.score.key ?? null);
+  const facts = [
+    key && printedKey(key),
+    `${direction} ${kind}`,
+    `${LINK_WORDS.level} ${typeof level === 'number' ? `${level} · ` : ''}${SCREEN.levels[level]}`,
+    LINK_WORDS.tempoFacts(tempo, goalTempo),
+  ];
+  return <p className="caption">{facts.filter(Boolean).join(' · ')}</p>;
 }
 
 function Made({ room, note }: { readonly room: LinkRoom; readonly note: string }) {

@@ -12,7 +12,9 @@ export function SafetySection() {
   const safety = useRoom(useDeskItself().rooms.safety);
   return (
     <section className="safety" aria-labelledby="safety">
-      <h2 id="safety">{SAFETY_WORDS.name}</h2>
+      <h2 id="safety" tabIndex={-1}>
+        {SAFETY_WORDS.name}
+      </h2>
       <p>{SAFETY_WORDS.where}</p>
       {safety && (
         <>

@@ -10,7 +10,9 @@ export function SetLists({ library }: { readonly library: Library }) {
   const sets = useLibraryState(library, (state) => state.sets);
   return (
     <section aria-labelledby="set-lists">
-      <h2 id="set-lists">{LIBRARY_WORDS.sets}</h2>
+      <h2 id="set-lists" tabIndex={-1}>
+        {LIBRARY_WORDS.sets}
+      </h2>
       {sets.length === 0 && <p className="caption">{LIBRARY_WORDS.noSets}</p>}
       <ul className="set-lists">
         {sets.map((set) => (

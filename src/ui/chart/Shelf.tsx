@@ -38,7 +38,9 @@ function OwnCharts({ library }: { readonly library: Library }) {
   const removed = library.removedCharts();
   return (
     <section aria-labelledby="own-charts">
-      <h2 id="own-charts">{LIBRARY_WORDS.yourCharts}</h2>
+      <h2 id="own-charts" tabIndex={-1}>
+        {LIBRARY_WORDS.yourCharts}
+      </h2>
       <ShelfTools library={library} query={query} onQuery={setQuery} />
       <IntakeNotes library={library} />
       <div aria-live="polite">
@@ -83,7 +85,9 @@ function DemoBook() {
   const open = useDesk((state) => state.chartId);
   return (
     <section aria-labelledby="demo-book">
-      <h2 id="demo-book">{LIBRARY_WORDS.demoBook}</h2>
+      <h2 id="demo-book" tabIndex={-1}>
+        {LIBRARY_WORDS.demoBook}
+      </h2>
       <p className="caption">{LIBRARY_WORDS.demoBookHint}</p>
       <ul className="demo-book">
         {demos.map((demo) => (

@@ -4,7 +4,7 @@ import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { Choice } from './Choice';
-import { Stepper } from './Stepper';
+import { GoalStepper } from './GoalStepper';
 
 /** Tempo in full: typed, tapped, its unit, and the goal. */
 export function TempoGroup() {
@@ -30,14 +30,7 @@ export function TempoGroup() {
         </button>
       </div>
       <div className="group-row">
-        <Stepper
-          down={SETTINGS_SCREEN.lowerGoal}
-          up={SETTINGS_SCREEN.higherGoal}
-          onStep={(by) => run({ kind: 'step tempo', by, goal: true })}
-        >
-          <span className="figure">{SCREEN.tempo(goal, unit)}</span>
-          <span className="caption">{SCREEN.goal}</span>
-        </Stepper>
+        <GoalStepper />
         <button type="button" className="key" onClick={() => run({ kind: 'set', settings: { tempo: goal } })}>
           {SETTINGS_SCREEN.toGoal}
         </button>

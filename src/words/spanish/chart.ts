@@ -20,6 +20,7 @@ export const CIFRADO: Said<typeof CHART_SCREEN> = {
   oddSection: 'impar: la clave se voltea',
   otherSide: (side) => `vuelve por el ${lado(side)}`,
   asItSounds: 'Como suena',
+  onThisPlace: 'Más abajo',
   bar: (bar) => `compás ${bar + 1}`,
   section: (visit) => `${compases(visit.bars)}, desde el ${lado(visit.side)}`,
   keeping: (kind, refused) => {

@@ -20,6 +20,19 @@ describe('The Chart place', () => {
     ]);
   });
 
+  it('says in counts what the whole band strikes in a bar', async () => {
+    await show(<ChartPage />);
+    type(GOOD.replace('A7', 'A7 {1 2& 4}'));
+    const bar = screen.getByRole('button', { name: 'bar 2, 3-side, A7, hits 1 2& 4' });
+    expect(bar.querySelector('.bar-hits')?.textContent).toBe('hits 1 2& 4');
+  });
+
+  it('leads to what lies further down, and the focus goes along', async () => {
+    const { user } = await show(<ChartPage />);
+    await user.click(await screen.findByRole('button', { name: 'Demo book' }));
+    expect(document.activeElement).toBe(screen.getByRole('heading', { name: 'Demo book' }));
+  });
+
   it('flags an odd section, and one that comes back on the other side', async () => {
     await show(<ChartPage />);
     type(`${GOOD.replace('| % |', '|')}form: A, B, A\n`);
