@@ -86,6 +86,7 @@ export const LISTENING = {
   tally: (passes: number, clean: number, inARow: number): string =>
     `${clean} of ${passes} passes clean${inARow > 1 ? `, the last ${inARow} in a row` : ''}`,
   showReport: 'What happened',
+  partOnly: 'Only whole passes go into the journal.',
   hideReport: 'Hide',
   lamp: 'heard',
   /** The report. */

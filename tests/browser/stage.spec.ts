@@ -68,6 +68,24 @@ for (const size of PHONES) {
   });
 }
 
+for (const width of [1280, 390] as const) {
+  test(`The map of the form follows what sounds, to the last bars, at ${width} px`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 844 });
+    await page.goto('./');
+    const blocks = page.locator('.map-block button');
+    await expect(blocks.first()).toBeInViewport();
+    await blocks.nth(-2).click();
+    await expect(page.locator('.map-block button[data-here]')).toHaveText((await blocks.nth(-2).textContent()) ?? '');
+    await expect(page.locator('.map-block button[data-here]')).toBeInViewport({ ratio: 0.9 });
+    await page.evaluate(() => {
+      document.querySelector('.form-map')?.scrollTo(0, 0);
+    });
+    await page.getByRole('button', { name: 'Play', exact: true }).click();
+    await expect(page.locator('.map-block button[data-here]')).toHaveText((await blocks.nth(-1).textContent()) ?? '', { timeout: 30_000 });
+    await expect(page.locator('.map-block button[data-here]')).toBeInViewport({ ratio: 0.9 });
+  });
+}
+
 test('A rhythm can be tapped on the screen, and is judged', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await page.goto('./');

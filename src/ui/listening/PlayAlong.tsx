@@ -95,9 +95,9 @@ function Round({ listening, onOver, onClose, onChosen }: RoundProps) {
         </>
       )}
       {tapping && <TapField listening={listening} />}
-      {report && (
-        <button type="button" className="key" aria-expanded={shown} onClick={() => setShown(!shown)}>
-          {shown ? LISTENING.hideReport : LISTENING.showReport}
+      {report && !shown && (
+        <button type="button" className="key" onClick={() => setShown(true)}>
+          {LISTENING.showReport}
         </button>
       )}
       <BandChoice listening={listening} />

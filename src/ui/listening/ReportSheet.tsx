@@ -49,6 +49,7 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
           {LISTENING.pass(pass, wholePass)}
           {verdict && `: ${verdict}`}
         </h2>
+        {!wholePass && <p className="caption">{LISTENING.partOnly}</p>}
         {assessment.findings.length === 0 && <p>{FINDINGS.nothing}</p>}
         <ol className="findings">
           {assessment.findings.map((finding) => (

@@ -27,7 +27,7 @@ export function verdictsOver(report: PassReport): PanelOver {
 function PanelVerdicts({ panel, frame, placed }: { readonly panel: Panel; readonly frame: Frame; readonly placed: readonly Placed[] }) {
   const { tick, ticks } = panel.bar;
   const half = TICKS_PER_STEP / 2;
-  const here = placed.filter((each) => each.tick >= tick - half && each.tick < tick + ticks - half);
+  const here = placed.filter((each) => each.tick >= tick - half && each.tick < tick + ticks - half).sort((a, b) => a.tick - b.tick);
   if (here.length === 0) return null;
   const cell = cellWidth(frame, panel.fullSteps);
   const { lanes, width, height, type } = frame;
@@ -36,7 +36,7 @@ function PanelVerdicts({ panel, frame, placed }: { readonly panel: Panel; readon
   const y = lanes.right.top + size * 0.2;
   return (
     <svg className="verdicts" viewBox={`0 ${lanes.chords.top} ${width} ${height - lanes.chords.top}`} aria-hidden="true">
-      {here.map(({ tick: at, stroke }) => (
+      {here.map(({ tick: at, stroke }, index) => (
         <Verdict
           key={`${at} ${stroke.label}`}
           stroke={stroke}
@@ -44,6 +44,8 @@ function PanelVerdicts({ panel, frame, placed }: { readonly panel: Panel; readon
           y={y}
           cell={cell}
           size={size}
+          // Closer together than a cell, each is its shape alone.
+          close={[here[index - 1], here[index + 1]].some((near) => near && Math.abs(near.tick - at) < TICKS_PER_STEP * 0.95)}
         />
       ))}
     </svg>
@@ -56,15 +58,16 @@ interface VerdictProps {
   readonly y: number;
   readonly cell: number;
   readonly size: number;
+  readonly close: boolean;
 }
 
 /** Early and late are arrows that point to where the stroke came from; a wrong note is a cross, a missed one a hollow ring, an extra one a plus. */
-function Verdict({ stroke, x, y, cell, size }: VerdictProps) {
+function Verdict({ stroke, x, y, cell, size, close }: VerdictProps) {
   const { label } = stroke;
   if (label === 'right')
     return <path className="verdict-right" d={`M${x - size * 0.35} ${y}l${size * 0.25} ${size * 0.28}l${size * 0.5} ${-size * 0.6}`} />;
-  const word = wordOf(stroke, label);
-  const wide = Math.min(cell - 2, Math.max(1.2, word.length * 0.56) * size + size * 1.3);
+  const word = close ? '' : wordOf(stroke, label);
+  const wide = close ? size * 1.24 : Math.min(cell - 2, Math.max(1.2, word.length * 0.56) * size + size * 1.3);
   const left = x - wide / 2;
   return (
     <g className="verdict" data-label={label}>

@@ -21,8 +21,10 @@ export const FormMap = memo(function FormMap({ grid, card, loop, onStartAt, onLo
   const map = useRef<HTMLElement>(null);
   const { run, handle } = useLoopHandles(grid, loop, onLoop);
   useEffect(() => {
-    const block = map.current?.querySelector<HTMLElement>(`[data-card="${card}"]`);
-    if (map.current && block) map.current.scrollLeft = block.offsetLeft - map.current.clientWidth / 3;
+    const row = map.current;
+    const block = row?.querySelector(`[data-card="${card}"]`);
+    // A third of the row in, so that what comes next is in sight as well.
+    if (row && block) row.scrollLeft += block.getBoundingClientRect().left - row.getBoundingClientRect().left - row.clientWidth / 3;
   }, [card]);
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     const steps: Record<string, number> = { ArrowRight: 1, ArrowLeft: -1, Home: Number.NEGATIVE_INFINITY, End: Number.POSITIVE_INFINITY };

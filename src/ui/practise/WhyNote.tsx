@@ -1,4 +1,5 @@
 import { FORM_WORDS } from '../../words/form-map';
+import { usePanel } from '../app/use-panel';
 import { Worded } from '../glossary/Worded';
 
 /** What the note is given. */
@@ -11,8 +12,9 @@ export interface WhyNoteProps {
 
 /** One sentence about a stroke. It floats over the card and takes no room, so that the next card stays where it is. */
 export function WhyNote({ sentence, at, onClose }: WhyNoteProps) {
+  const note = usePanel(onClose, { leavesFocus: true });
   return (
-    <aside className="why" data-at={at} aria-label={FORM_WORDS.why} role="status">
+    <aside ref={note} className="why" data-at={at} aria-label={FORM_WORDS.why} role="status">
       <p>
         <Worded text={sentence} />
       </p>
