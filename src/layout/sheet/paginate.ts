@@ -1,11 +1,4 @@
-import { EDGE_MM, PAPERS, type PaperName } from './paper';
 import type { SheetBlock } from './sheet-blocks';
-
-/** Room for the line with title and page number at the foot of every page. */
-const FOOT_MM = 5;
-
-/** Height for blocks on a page. */
-export const pageRoom = (paper: PaperName): number => PAPERS[paper].height - 2 * EDGE_MM - FOOT_MM;
 
 /**
  * Blocks on pages, in order, none cut: a block that does not fit begins a new page, together with the blocks that must stay with

@@ -15,3 +15,9 @@ export const UNIT_MM = 0.163;
 
 /** Width of the printed area, in staff units. */
 export const paperUnits = (paper: PaperName): number => Math.floor((PAPERS[paper].width - 2 * EDGE_MM) / UNIT_MM);
+
+/** Room for the line with title and page number at the foot of every page. */
+const FOOT_MM = 5;
+
+/** Height for blocks on a page, in millimetres. */
+export const pageRoom = (paper: PaperName): number => PAPERS[paper].height - 2 * EDGE_MM - FOOT_MM;

@@ -4,7 +4,7 @@ import type { Notation, StaffName } from '../notation/notation';
 import { type SystemGeometry, systemGeometry } from '../notation/system-geometry';
 import { type SystemRange, systemBreaks } from '../notation/systems';
 import { foldSystems, type SheetItem } from './folds';
-import { type PaperName, paperUnits, UNIT_MM } from './paper';
+import { type PaperName, pageRoom, paperUnits, UNIT_MM } from './paper';
 import type { SheetChoice } from './sheet-choice';
 import type { CrossedTask } from './worksheet';
 
@@ -113,8 +113,10 @@ function lesson(sheet: Blocks, music: SheetMusic, choice: SheetChoice): void {
 
 function levels(sheet: Blocks, music: SheetMusic): void {
   for (const { level, notation } of music.levels) {
-    sheet.heading({ of: 'level', level });
-    sheet.systems(notation, sheet.staves);
+    sheet.together(() => {
+      sheet.heading({ of: 'level', level });
+      sheet.systems(notation, sheet.staves);
+    });
   }
   sheet.text({ kind: 'legend', notation: music.main }, false);
 }
@@ -183,6 +185,17 @@ class Blocks {
     print();
     const first = this.blocks[at];
     if (first) this.blocks[at] = { ...first, newPage: true };
+  }
+
+  /** Everything that `print` adds on one page, where a page has room for it. */
+  together(print: () => void): void {
+    const from = this.blocks.length;
+    print();
+    const added = this.blocks.slice(from);
+    if (added.reduce((sum, { heightMm }) => sum + heightMm, 0) > pageRoom(this.paper)) return;
+    added.slice(0, -1).forEach((block, index) => {
+      this.blocks[from + index] = { ...block, keepWithNext: true };
+    });
   }
 
   /** All systems; sections that stand once already are referred to. */

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { pageRoom, paginate } from '../../layout/sheet/paginate';
-import type { PaperName } from '../../layout/sheet/paper';
+import { paginate } from '../../layout/sheet/paginate';
+import { type PaperName, pageRoom } from '../../layout/sheet/paper';
 import { type SheetBlock, sheetBlocks } from '../../layout/sheet/sheet-blocks';
 import type { SheetChoice } from '../../layout/sheet/sheet-choice';
 import { type SheetScores, sheetMusic } from '../../layout/sheet/sheet-music';

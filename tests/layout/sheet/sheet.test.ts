@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { notate } from '../../../src/layout/notation/notate';
 import { systemBreaks } from '../../../src/layout/notation/systems';
 import { foldSystems } from '../../../src/layout/sheet/folds';
-import { pageRoom, paginate } from '../../../src/layout/sheet/paginate';
-import { PAPERS, paperUnits, UNIT_MM } from '../../../src/layout/sheet/paper';
+import { paginate } from '../../../src/layout/sheet/paginate';
+import { PAPERS, pageRoom, paperUnits, UNIT_MM } from '../../../src/layout/sheet/paper';
 import { type SheetBlock, sheetBlocks } from '../../../src/layout/sheet/sheet-blocks';
 import { DEFAULT_CHOICE, type SheetChoice, type SheetPart } from '../../../src/layout/sheet/sheet-choice';
 import { type SheetScores, sheetMusic } from '../../../src/layout/sheet/sheet-music';
@@ -149,6 +149,16 @@ describe('sheetBlocks', () => {
   it('makes room for what the teacher writes', () => {
     const height = (text: string): number => blocksOf({}, text).find(({ content }) => content.kind === 'teacher')?.heightMm ?? 0;
     expect(height('word '.repeat(79))).toBeGreaterThan(height('Slowly.') + 6);
+  });
+  it.each(['A4', 'Letter'] as const)('keeps every level on one page of %s as long as a page has room for it', (paper) => {
+    const whole = long(['A', 'B']);
+    const three: SheetScores = { ...scores, whole, levels: ([1, 2, 3] as const).map((level) => ({ ...whole, level })) };
+    const choice = { ...DEFAULT_CHOICE, kind: 'levels' as const };
+    const blocks = sheetBlocks(sheetMusic(three, choice), choice, '', paper);
+    const pages = paginate(blocks, pageRoom(paper));
+    expect(kinds(blocks).filter((kind) => kind === 'level')).toHaveLength(3);
+    for (const page of pages.slice(1)) expect(['heading', 'practice', 'legend', 'caution']).toContain(page[0]?.content.kind);
+    expect(pages.length).toBeGreaterThan(1);
   });
   it('prints answers on a page of their own', () => {
     const blocks = blocksOf({ kind: 'worksheet', task: 'missing' });
