@@ -11,6 +11,8 @@ import { type SheetScores, sheetMusic } from '../../../src/layout/sheet/sheet-mu
 import { tempoLadder } from '../../../src/layout/sheet/tempo-ladder';
 import { twelveKeys } from '../../../src/layout/sheet/twelve-keys';
 import type { Score } from '../../../src/music/score';
+import { arrange } from '../../../src/music/score';
+import { chartOf } from '../../music/chart/chart-of';
 import { LOOP_SCORE } from '../loop-score';
 
 /** The loop `times` over as one long form of sections named in `names`, four bars each. */
@@ -151,14 +153,16 @@ describe('sheetBlocks', () => {
     expect(height('word '.repeat(79))).toBeGreaterThan(height('Slowly.') + 6);
   });
   it.each(['A4', 'Letter'] as const)('keeps every level on one page of %s as long as a page has room for it', (paper) => {
-    const whole = long(['A', 'B']);
-    const three: SheetScores = { ...scores, whole, levels: ([1, 2, 3] as const).map((level) => ({ ...whole, level })) };
-    const choice = { ...DEFAULT_CHOICE, kind: 'levels' as const };
-    const blocks = sheetBlocks(sheetMusic(three, choice), choice, '', paper);
-    const pages = paginate(blocks, pageRoom(paper));
-    expect(kinds(blocks).filter((kind) => kind === 'level')).toHaveLength(3);
-    for (const page of pages.slice(1)) expect(['heading', 'practice', 'legend', 'caution']).toContain(page[0]?.content.kind);
-    expect(pages.length).toBeGreaterThan(1);
+    const bars = 'Em7 A7 Dmaj7 B7 Em7 F#7 Bm7 E7 Am7 Gm7 C7 F6'.split(' ');
+    for (const count of [4, 8, 12]) {
+      const chart = chartOf(`[A]\n| ${bars.slice(0, count).join(' | ')} |\n`);
+      const three: SheetScores = { ...scores, levels: ([1, 2, 3] as const).map((level) => arrange(chart, { level })) };
+      const choice = { ...DEFAULT_CHOICE, kind: 'levels' as const };
+      const pages = paginate(sheetBlocks(sheetMusic(three, choice), choice, '', paper), pageRoom(paper));
+      expect(pages.flatMap(kinds).filter((kind) => kind === 'system')).toHaveLength((3 * count) / 4);
+      // A system at the head of a page has lost its heading.
+      for (const page of pages) expect(page[0]?.content.kind, `${count} bars`).not.toBe('system');
+    }
   });
   it('prints answers on a page of their own', () => {
     const blocks = blocksOf({ kind: 'worksheet', task: 'missing' });
