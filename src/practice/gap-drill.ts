@@ -9,7 +9,7 @@ import { meanOf } from './statistics';
  *   let drill = startGap({ onBars: 2 });
  *   bandPlays(drill, bar)                              // for every bar from the start of the drill
  *   const drifts = driftsOf(drill, matched.strokes, { barTicks: 1920, fromPlayTick: 0 });
- *   drill = afterGap(drill, drifts[0]);
+ *   drill = afterGap(drill, worstDrift(drifts));
  */
 
 /** The drill as it stands. */
@@ -72,10 +72,17 @@ export function driftsOf(
   return drifts;
 }
 
+/** The drift that counts when a pass had several gaps: the largest, whichever way it went; null when none could be measured. */
+export const worstDrift = (drifts: readonly GapDrift[]): GapDrift | null =>
+  drifts.reduce<GapDrift | null>((worst, drift) => (worst && Math.abs(worst.ofBeat) >= Math.abs(drift.ofBeat) ? worst : drift), null);
+
+/** Whether a drift is too small to be called one. */
+export const isSmallDrift = ({ ofBeat }: GapDrift): boolean => Math.abs(ofBeat) <= PRACTICE.driftSmall.value;
+
 /** The drill after a gap: twice as long after a small drift, half as long after a large one or when the place was lost (null). */
 export function afterGap(drill: GapDrill, drift: GapDrift | null | undefined): GapDrill {
   const size = drift ? Math.abs(drift.ofBeat) : Number.POSITIVE_INFINITY;
-  if (size <= PRACTICE.driftSmall.value) {
+  if (drift && isSmallDrift(drift)) {
     const longestMended = Math.max(drill.longestMended, drill.offBars);
     return { ...drill, longestMended, offBars: Math.min(PRACTICE.longestGap.value, drill.offBars * 2) };
   }

@@ -45,6 +45,13 @@ export const DRILLS = {
   ladder: (tempo: number, goal: number, clean: number, burst: boolean): string =>
     burst ? `A burst at ${goal}, not judged: just touch it.` : `half note = ${tempo} of ${goal}, ${clean} clean of the last four`,
   gapLine: (on: number, off: number): string => `${on} bars with the band, ${off === 1 ? '1 bar' : `${off} bars`} without`,
+  /** Each time the band came back in the last pass: how many milliseconds behind it the player was (ahead: below 0), or null where that is too little to count. */
+  drifts: (behind: readonly (number | null)[]): string =>
+    behind.length === 0
+      ? ''
+      : `When the band came back: ${behind
+          .map((ms) => (ms === null ? 'together' : `${Math.round(Math.abs(ms))} ms ${ms > 0 ? 'behind' : 'ahead'}`))
+          .join(', then ')}.`,
   keyLine: (key: string | null, done: number): string =>
     key === null ? 'All twelve keys are done.' : `${printedNote(key)}, ${done} of 12 done`,
   order: { name: 'In what order', fourths: 'fourths', 'half steps': 'half steps', mixed: 'mixed' },

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checked, dayOf, dueOn, firstPractised, nextInterval } from '../../src/practice/due-dates';
-import { afterGap, bandPlays, driftsOf, startGap } from '../../src/practice/gap-drill';
+import { afterGap, bandPlays, driftsOf, startGap, worstDrift } from '../../src/practice/gap-drill';
 import { matchTake } from '../../src/practice/match';
 import { PRACTICE } from '../../src/practice/practice-limits';
 import { afterBurst, afterPass, ladderStep, onNextDay, startLadder, type TempoLadder } from '../../src/practice/tempo-ladder';
@@ -127,6 +127,12 @@ describe('the gap', () => {
       expect(driftMs).toBeCloseTo(20, 6);
       expect(ofBeat).toBeCloseTo(0.02, 6);
     }
+  });
+
+  test('of several re-entries the largest drift counts, whichever way it goes', () => {
+    const [small, behind, ahead] = [0.01, 0.2, -0.3].map((ofBeat) => ({ reentryBar: 4, driftMs: ofBeat * 800, ofBeat }));
+    expect(worstDrift([small, behind, ahead].flatMap((drift) => drift ?? []))).toBe(ahead);
+    expect(worstDrift([])).toBeNull();
   });
 
   test('grows after small drift, shrinks after large, and stays within its bounds', () => {

@@ -119,7 +119,7 @@ export function demandsOf(drill: BoardDrill): DrillDemands {
   }
 }
 
-/** The drill after a pass; `drift` is that of the gap drill's last gap, null when the place was lost. */
+/** The drill after a pass; `drift` is the largest of the gap drill's pass, null when the place was lost. */
 export function afterDrillPass(drill: BoardDrill, clean: boolean, drift: Parameters<typeof afterGap>[1] = undefined): BoardDrill {
   const counted = clean ? 1 : 0;
   switch (drill.name) {

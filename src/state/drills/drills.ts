@@ -1,6 +1,7 @@
+// long because every drill is begun, judged and ended here
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { mod12, pcOf } from '../../music/pitch/spell';
-import { driftsOf } from '../../practice/gap-drill';
+import { driftsOf, type GapDrift, isSmallDrift, worstDrift } from '../../practice/gap-drill';
 import type { KeyOrder } from '../../practice/twelve-keys';
 import type { Desk } from '../desk';
 import type { Listening } from '../listening/listening';
@@ -20,6 +21,8 @@ export interface DrillsState {
   /** Whether the last pass was clean; null before the first. */
   readonly last: boolean | null;
   readonly done: boolean;
+  /** Of the last pass of the gap drill: milliseconds behind the band each time it came back (below 0: ahead), null where that is too little to count. */
+  readonly behindMs: readonly (number | null)[];
 }
 
 /** Any drill, by the name under which the words and the journal know it. */
@@ -54,7 +57,7 @@ export interface DrillsRoom {
   endSurprise(): void;
 }
 
-const NOTHING: DrillsState = { running: null, passes: 0, clean: 0, last: null, done: false };
+const NOTHING: DrillsState = { running: null, passes: 0, clean: 0, last: null, done: false, behindMs: [] };
 /** What drills change on the desk, and so put back. */
 const BORROWED = [
   'tempo',
@@ -81,11 +84,18 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
     if (listening.store.getState().plays !== plays) listening.set({ plays });
   };
 
-  const passed = (clean: boolean, drift: Parameters<typeof afterDrillPass>[2] = undefined): void => {
+  const passed = (clean: boolean, drifts?: readonly GapDrift[]): void => {
     const { running, passes, clean: cleanSoFar, done } = store.getState();
     if (running === null || done) return;
-    const next = afterDrillPass(running, clean, drift);
-    store.setState({ running: next, passes: passes + 1, clean: cleanSoFar + (clean ? 1 : 0), last: clean, done: isDone(next) });
+    const next = afterDrillPass(running, clean, drifts && worstDrift(drifts));
+    store.setState({
+      running: next,
+      passes: passes + 1,
+      clean: cleanSoFar + (clean ? 1 : 0),
+      last: clean,
+      done: isDone(next),
+      behindMs: (drifts ?? []).map((drift) => (isSmallDrift(drift) ? null : drift.driftMs)),
+    });
     ask(next);
   };
 
@@ -100,7 +110,7 @@ export function createDrills({ desk, listening, onEnd }: DrillsPorts): DrillsRoo
     const drifts = bar
       ? driftsOf(running.gap, report.matched.strokes, { barTicks: bar.ticks, fromPlayTick: report.take.fromPlayTick })
       : [];
-    passed(report.assessment.clean, drifts[0] ?? null);
+    passed(report.assessment.clean, drifts);
   };
 
   listening.store.subscribe((now, then) => {

@@ -23,6 +23,7 @@ function Line({ room, running }: { readonly room: DrillsRoom; readonly running: 
   useTakesRoom(bar);
   const passes = useDrill(room, (state) => state.passes);
   const clean = useDrill(room, (state) => state.clean);
+  const behindMs = useDrill(room, (state) => state.behindMs);
   const done = useDrill(room, (state) => state.done);
   const key = useDesk((state) => state.music?.score.key.tonic ?? null);
   const direction = useDesk((state) => state.settings.direction);
@@ -32,7 +33,8 @@ function Line({ room, running }: { readonly room: DrillsRoom; readonly running: 
     <section className="drill-bar" ref={bar} aria-label={DRILLS.barName}>
       <h2>{DRILLS.names[running.name]}</h2>
       <p role="status">
-        {done ? DRILLS.done : lineOf(running, { key, direction, kind })} <span className="drill-tally">{DRILLS.passes(clean, passes)}</span>
+        {done ? DRILLS.done : lineOf(running, { key, direction, kind })} <span className="drill-tally">{DRILLS.passes(clean, passes)}</span>{' '}
+        {DRILLS.drifts(behindMs)}
       </p>
       <fieldset className="drill-rate">
         <legend className="visually-hidden">{DRILLS.rate.name}</legend>

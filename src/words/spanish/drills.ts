@@ -48,6 +48,12 @@ export const EJERCICIOS: Said<typeof DRILLS> = {
       ? `Un arranque a ${goal}, sin juzgar: solo para probarlo.`
       : `blanca = ${tempo} de ${goal}, ${clean} limpias de las últimas cuatro`,
   gapLine: (on, off) => `${on} compases con la banda, ${off === 1 ? '1 compás' : `${off} compases`} sin ella`,
+  drifts: (behind) =>
+    behind.length === 0
+      ? ''
+      : `Al volver la banda: ${behind
+          .map((ms) => (ms === null ? 'juntos' : `${Math.round(Math.abs(ms))} ms ${ms > 0 ? 'atrás' : 'adelante'}`))
+          .join(', después ')}.`,
   keyLine: (key, done) => (key === null ? 'Los doce tonos están hechos.' : `${printedNote(key)}, ${done} de 12 hechos`),
   order: { name: 'En qué orden', fourths: 'por cuartas', 'half steps': 'por semitonos', mixed: 'mezclados' },
   side: {

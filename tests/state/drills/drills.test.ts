@@ -106,6 +106,26 @@ describe('Drills on the board', () => {
     expect(band().gap).toEqual({ on: 4, off: 2 });
   });
 
+  it('the gap tells the drift each time the band comes back, and the largest decides', () => {
+    const { drills, store, band } = bench();
+    drills.begin('gap');
+    // Four bars on, one off. Steps of 200 ms; the last bar of each gap is played later, or earlier, than the bar before it.
+    const stroke = (bar: number, deviationMs: number) => ({ playTick: bar * 1920, deviationMs, expected: { stepMs: 200 } });
+    const heard = (...strokes: ReturnType<typeof stroke>[]) =>
+      ({
+        ...(report(strokes.length, true) as object),
+        matched: { strokes },
+        take: { music: { performance: { bars: [{ ticks: 1920 }] } }, fromPlayTick: 0 },
+      }) as never;
+    store.setState({ report: heard(stroke(3, 0), stroke(4, 30), stroke(8, 10), stroke(9, -240)) });
+    expect(drills.store.getState().behindMs).toEqual([null, -250]);
+    // A quarter of a beat and more: the gap stays at its shortest. Small ones alone make it longer.
+    expect(band().gap).toEqual({ on: 4, off: 1 });
+    store.setState({ report: heard(stroke(3, 0), stroke(4, 30), stroke(8, 10), stroke(9, -20), stroke(13, 0)) });
+    expect(drills.store.getState().behindMs).toEqual([null, null]);
+    expect(band().gap).toEqual({ on: 4, off: 2 });
+  });
+
   it('clapping goes through son and rumba from both sides', () => {
     const { drills, settings } = bench();
     drills.begin('clap the clave');
