@@ -29,9 +29,21 @@ describe('Notes under the pedal', () => {
 
   it('are damped in what sounds when it comes up', () => {
     const calls: string[] = [];
-    const hear = createSoundingKeys(() => ({ hold: (midi) => calls.push(`hold ${midi}`), letGo: (midi) => calls.push(`let go ${midi}`) }));
+    const { hear } = createSoundingKeys(() => ({
+      hold: (midi) => calls.push(`hold ${midi}`),
+      letGo: (midi) => calls.push(`let go ${midi}`),
+    }));
     for (const one of [on(60, 0), off(60, 5), pedal(true, 10), on(62, 20), off(62, 30), on(64, 40), pedal(false, 50), off(64, 60)])
       hear(one);
     expect(calls).toEqual(['hold 60', 'let go 60', 'hold 62', 'hold 64', 'let go 62', 'let go 64']);
+  });
+
+  it('are damped, held by key or by pedal, when they are not to sound any more', () => {
+    const calls: string[] = [];
+    const keys = createSoundingKeys(() => ({ hold: (midi) => calls.push(`hold ${midi}`), letGo: (midi) => calls.push(`let go ${midi}`) }));
+    for (const one of [on(60, 0), pedal(true, 10), on(62, 20), off(62, 30)]) keys.hear(one);
+    keys.silence();
+    keys.silence();
+    expect(calls).toEqual(['hold 60', 'hold 62', 'let go 60', 'let go 62']);
   });
 });

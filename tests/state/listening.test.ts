@@ -114,6 +114,22 @@ describe('listening', () => {
     expect(store.getState().source).toBeNull();
   });
 
+  it('damps a key that still sounds when its sound is switched off, and when nothing is listened to any more', () => {
+    const { listening, player, sources } = bench();
+    const calls: string[] = [];
+    Object.assign(player, { hold: (midi: number) => calls.push(`hold ${midi}`), letGo: (midi: number) => calls.push(`let go ${midi}`) });
+    const press = (midi: number) => sources.midi.play({ kind: 'note on', midi, velocity: 90, at: inputMillis(0), coarse: false });
+    listening.choose('midi');
+    listening.set({ soundsNotes: true });
+    press(60);
+    listening.set({ soundsNotes: false });
+    expect(calls).toEqual(['hold 60', 'let go 60']);
+    listening.set({ soundsNotes: true });
+    press(64);
+    listening.close();
+    expect(calls.slice(2)).toEqual(['hold 64', 'let go 64']);
+  });
+
   it('judges every pass and counts the clean ones of the loop', async () => {
     const { listening, player, sources, pass, playAlong, store, now } = bench();
     listening.choose('midi');

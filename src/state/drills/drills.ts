@@ -1,4 +1,3 @@
-// long because every drill is begun, judged and ended here
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { mod12, pcOf } from '../../music/pitch/spell';
 import { driftsOf, type GapDrift, isSmallDrift, worstDrift } from '../../practice/gap-drill';

@@ -147,7 +147,7 @@ export function createListening(ports: ListeningPorts): Listening {
     takes.hear(played);
     calibrating.hear(played);
     for (const listener of hearers) listener(played);
-    if (state().soundsNotes) soundKeys(played);
+    if (state().soundsNotes) soundKeys.hear(played);
   };
 
   const judged = (recorded: Recorded): void => {
@@ -282,6 +282,7 @@ export function createListening(ports: ListeningPorts): Listening {
     endings = [];
     const { source } = state();
     if (source) sources[source].close();
+    soundKeys.silence();
     set({ ...FIRST, plays: state().plays, band: state().band, report: state().report, tally: state().tally });
   };
 
@@ -304,6 +305,7 @@ export function createListening(ports: ListeningPorts): Listening {
     },
     set(change) {
       set(change);
+      if (change.soundsNotes === false) soundKeys.silence();
       if (change.rhythmKeys !== undefined) ports.keys.setMode(change.rhythmKeys ? 'rhythm' : 'notes');
       if (change.octave !== undefined) ports.keys.setOctave(change.octave);
       if (change.headphones !== undefined) ports.player()?.setEnsemble(ensembleNow());

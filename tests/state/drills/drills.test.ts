@@ -1,3 +1,4 @@
+// long because every drill is played through here
 import { describe, expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import type { Performance } from '../../../src/performance/performance';
