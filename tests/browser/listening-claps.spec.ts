@@ -58,7 +58,8 @@ function compare(found: readonly number[], from: number, to: number) {
     ROOM.claps.reduce((best, clap) => (Math.abs(at - clap) < Math.abs(at - best) ? clap : best), Number.POSITIVE_INFINITY);
   const inside = found.filter((time) => time >= from && time < to);
   const errorsAt = (offset: number) => inside.map((time) => 1000 * (place(time, offset) - nearest(place(time, offset))));
-  const offsets = ROOM.claps.map((clap) => (inside[0] ?? 0) - clap);
+  // From every onset, not from the first alone: that one may be half a clap, where the recording began.
+  const offsets = inside.flatMap((time) => ROOM.claps.map((clap) => time - clap));
   const hitsOf = (offset: number) => errorsAt(offset).filter((error) => Math.abs(error) <= 25).length;
   const offset = offsets.reduce((best, each) => (hitsOf(each) > hitsOf(best) ? each : best), offsets[0] ?? 0);
   const errors = errorsAt(offset).filter((error) => Math.abs(error) <= 25);
