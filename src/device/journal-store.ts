@@ -25,12 +25,25 @@ export function createJournalStore(open: () => Promise<IDBPDatabase<Schema>> = o
     });
     return opened;
   };
+  /** Acts on the database. One that was closed behind our back, by the browser or for a newer page, is opened again, once. */
+  const on = async <Answer>(act: (database: IDBPDatabase<Schema>) => Promise<Answer>): Promise<Answer> => {
+    const here = await database();
+    try {
+      return await act(here);
+    } catch (error) {
+      opened = null;
+      if (error instanceof Error && error.name === 'InvalidStateError') return act(await database());
+      throw error;
+    }
+  };
   return {
     add: async (entries) => {
       try {
-        const transaction = (await database()).transaction(STORE, 'readwrite');
-        for (const entry of entries) if ((await transaction.store.getKey(entry.id)) === undefined) await transaction.store.add(entry);
-        await transaction.done;
+        await on(async (here) => {
+          const transaction = here.transaction(STORE, 'readwrite');
+          for (const entry of entries) if ((await transaction.store.getKey(entry.id)) === undefined) await transaction.store.add(entry);
+          await transaction.done;
+        });
         return { kind: 'kept' };
       } catch (error) {
         return { kind: 'refused', reason: error instanceof Error ? error.message || error.name : String(error) };
@@ -38,12 +51,13 @@ export function createJournalStore(open: () => Promise<IDBPDatabase<Schema>> = o
     },
     between: async (from, to) => {
       if (to <= from) return [];
-      return (await database()).getAllFromIndex(STORE, 'at', IDBKeyRange.bound(from, to, false, true));
+      return on((here) => here.getAllFromIndex(STORE, 'at', IDBKeyRange.bound(from, to, false, true)));
     },
-    remove: async (ids) => {
-      const transaction = (await database()).transaction(STORE, 'readwrite');
-      await Promise.all([...ids.map((id) => transaction.store.delete(id)), transaction.done]);
-    },
-    clear: async () => (await database()).clear(STORE),
+    remove: (ids) =>
+      on(async (here) => {
+        const transaction = here.transaction(STORE, 'readwrite');
+        await Promise.all([...ids.map((id) => transaction.store.delete(id)), transaction.done]);
+      }),
+    clear: () => on((here) => here.clear(STORE)),
   };
 }

@@ -66,6 +66,8 @@ export interface DeskState {
   readonly trouble: string | null;
   /** Why the last file asked for was not made; null when it was. */
   readonly unsaved: string | null;
+  /** Why the device refused to write the last pass into the journal; null when it did not. */
+  readonly unwritten: string | null;
   readonly settings: Settings;
   readonly preferences: Preferences;
   /** The player's own charts, newest first. */

@@ -260,6 +260,7 @@ function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState 
     music: null,
     trouble: null,
     unsaved: null,
+    unwritten: null,
     settings,
     preferences: DEFAULT_PREFERENCES,
     shelf: [],

@@ -19,5 +19,8 @@ export const PAGE_NOTICES = {
       : `${count} saved records could not be read. They were put aside untouched, and everything else is here.`,
   trouble: (reason: string): string =>
     `This could not be made into music (${reason}). The last good music is kept; please change the last setting back.`,
+  unwritten: (reason: string): string =>
+    `What you played could not be written into the journal: ${reason}. It stays here until the page is closed, and is tried again after the next pass.`,
+  saveJournal: 'Save the journal as a file',
   unsaved: (reason: string): string => `The file was not made (${reason}). Everything else is here; please try again.`,
 } as const;

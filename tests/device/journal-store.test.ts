@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { createJournalStore } from '../../src/device/journal-store';
+import { createJournalStore, openJournal } from '../../src/device/journal-store';
 
 /** Against `fake-indexeddb`, an independent in-memory database that passes the W3C tests of IndexedDB in the main. */
 let store = createJournalStore();
@@ -55,9 +55,24 @@ describe('The journal on the device', () => {
     );
   });
 
+  it('opens the database again when it was closed behind its back', async () => {
+    let opened = 0;
+    const connections: Awaited<ReturnType<typeof openJournal>>[] = [];
+    const store = createJournalStore(async () => {
+      opened += 1;
+      const here = await openJournal();
+      connections.push(here);
+      return here;
+    });
+    expect(await store.add([{ id: 'closed-1', at: 1, text: '1' }])).toEqual({ kind: 'kept' });
+    connections[0]?.close();
+    expect(await store.add([{ id: 'closed-2', at: 2, text: '2' }])).toEqual({ kind: 'kept' });
+    expect(opened).toBe(2);
+    await store.remove(['closed-1', 'closed-2']);
+  });
+
   it('says why when the device refuses, and tries again the next time', async () => {
     let refuses = true;
-    const { openJournal } = await import('../../src/device/journal-store');
     const moody = createJournalStore(() => (refuses ? Promise.reject(new Error('no database here')) : openJournal()));
     expect(await moody.add([{ id: 'x', at: 1, text: '' }])).toEqual({ kind: 'refused', reason: 'no database here' });
     refuses = false;

@@ -119,6 +119,8 @@ export class DeviceStorage {
   #tabs = new Set<(key: string) => void>();
   #cleared = new Set<() => void>();
 
+  /** Held before every write of the journal, where a test wants to come between. */
+  journalGate: (() => Promise<void>) | null = null;
   /** The journal of the device. */
   readonly entries = new Map<string, JournalEntry>();
   lasting = { lasting: false, usage: 1_000, quota: 1_000_000 };
@@ -127,6 +129,7 @@ export class DeviceStorage {
   journalStore(): JournalStore {
     return {
       add: async (entries) => {
+        await this.journalGate?.();
         if (this.refuses?.('journal')) return { kind: 'refused', reason: this.reason };
         for (const entry of entries) if (!this.entries.has(entry.id)) this.entries.set(entry.id, entry);
         return { kind: 'kept' };

@@ -58,16 +58,23 @@ export async function createJournal(ports: JournalPorts): Promise<Journal> {
 
   /** Written down and not kept yet: the device refused. Tried again with the next record, and when the place is entered. */
   let waiting: readonly JournalEntry[] = [];
+  let writing = Promise.resolve();
 
-  const write = async (entries: readonly JournalEntry[]): Promise<void> => {
-    waiting = [...waiting, ...entries];
-    if (waiting.length === 0) return;
-    const result = await journal.add(waiting);
+  const writeWaiting = async (): Promise<void> => {
+    const batch = waiting;
+    if (batch.length === 0) return;
+    const result = await journal.add(batch);
+    // What came while this was being written waits for its own turn.
+    if (result.kind === 'kept') waiting = waiting.filter((entry) => !batch.includes(entry));
     if (result.kind === 'refused') refuse(result.reason);
-    else {
-      waiting = [];
-      store.setState({ refused: null });
-    }
+    else if (waiting.length === 0) store.setState({ refused: null });
+    desk.desk.setState({ unwritten: result.kind === 'refused' ? result.reason : null });
+  };
+  /** One after the other, so that no record is taken for kept because another was. */
+  const write = (entries: readonly JournalEntry[]): Promise<void> => {
+    waiting = [...waiting, ...entries];
+    writing = writing.then(writeWaiting).catch(refuse);
+    return writing;
   };
   const meet = async (): Promise<void> => {
     try {

@@ -1,13 +1,15 @@
 import { PAGE_NOTICES } from '../../words/page-notices';
-import { useDesk, useRun } from './desk-context';
+import { useDesk, useDeskItself, useRun } from './desk-context';
 
 /** What the page has to say once: another tab, records put aside, a setting that gave no music. Each has a way forward. */
 export function Notices() {
   const run = useRun();
+  const { rooms } = useDeskItself();
   const otherTab = useDesk((state) => state.otherTab);
   const cleared = useDesk((state) => state.keeping.kind === 'cleared');
   const putAside = useDesk((state) => state.putAside.length);
   const trouble = useDesk((state) => state.trouble);
+  const unwritten = useDesk((state) => state.unwritten);
   const unsaved = useDesk((state) => state.unsaved);
   return (
     <div className="notices" aria-live="polite">
@@ -32,6 +34,14 @@ export function Notices() {
       )}
       {putAside > 0 && <p className="notice">{PAGE_NOTICES.putAside(putAside)}</p>}
       {trouble !== null && <p className="notice">{PAGE_NOTICES.trouble(trouble)}</p>}
+      {unwritten !== null && (
+        <p className="notice">
+          {PAGE_NOTICES.unwritten(unwritten)}
+          <button type="button" className="plain" onClick={() => void rooms.journal().then((journal) => journal.saveCsv())}>
+            {PAGE_NOTICES.saveJournal}
+          </button>
+        </p>
+      )}
       {unsaved !== null && <p className="notice">{PAGE_NOTICES.unsaved(unsaved)}</p>}
     </div>
   );

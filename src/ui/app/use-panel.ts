@@ -12,7 +12,7 @@ export interface PanelManners {
 const opened: { readonly wants: (event: KeyboardEvent) => boolean }[] = [];
 
 /**
- * For a panel that opens: it takes the focus, gives it back to where it was last outside the panel when it goes, and Escape closes it wherever the
+ * For a panel that opens: it takes the focus, gives it back to where it was when it goes (a panel that leaves the focus, to where it was last), and Escape closes it wherever the
  * focus is: of several, the one that was opened last. The element needs `tabIndex={-1}` to take the focus.
  */
 export function usePanel(onClose: () => void, manners: PanelManners = {}): RefObject<HTMLElement | null> {
@@ -34,7 +34,7 @@ export function usePanel(onClose: () => void, manners: PanelManners = {}): RefOb
       close.current();
     };
     const onFocusIn = (event: FocusEvent): void => {
-      if (!isInside(event.target) && event.target !== document.body) outside = event.target as Element;
+      if (leavesFocus && !isInside(event.target) && event.target !== document.body) outside = event.target as Element;
     };
     window.addEventListener('keydown', onKeyDown, true);
     document.addEventListener('focusin', onFocusIn);

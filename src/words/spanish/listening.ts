@@ -86,7 +86,7 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   silent: 'En la última pasada no se oyó nada. Toca una nota: la lámpara debe encenderse. Si no, prueba a tocar de otra manera.',
   tally: (passes, clean, inARow) => `${clean} de ${passes} pasadas limpias${inARow > 1 ? `, las últimas ${inARow} seguidas` : ''}`,
   showReport: 'Qué pasó',
-  partOnly: 'Al diario pasan solo las vueltas completas.',
+  partOnly: 'Al diario pasan solo las pasadas enteras.',
   hideReport: 'Ocultar',
   lamp: 'oído',
   report: 'Qué pasó',

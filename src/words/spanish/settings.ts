@@ -126,5 +126,8 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
       : `${count} registros guardados no se pudieron leer. Se apartaron sin tocarlos, y todo lo demás está aquí.`,
   trouble: (reason) =>
     `No se pudo convertir en música (${reason}). Se conserva la última música buena; por favor, deshaz el último ajuste.`,
+  unwritten: (reason) =>
+    `Lo que tocaste no se pudo escribir en el diario: ${reason}. Sigue aquí hasta que cierres la página, y se prueba otra vez después de la próxima pasada.`,
+  saveJournal: 'Guardar el diario como archivo',
   unsaved: (reason) => `El archivo no se hizo (${reason}). Lo demás sigue aquí; inténtalo otra vez.`,
 };

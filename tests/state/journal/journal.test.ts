@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { byDay } from '../../../src/state/journal/by-day';
 import { sessionItems } from '../../../src/state/journal/session-items';
 import type { ListeningState, PassReport } from '../../../src/state/listening/listening-state';
-import { DeviceStorage, deskBench } from '../desk-fixture';
+import { DeviceStorage, deskBench, turns } from '../desk-fixture';
 
 const DAY = 86_400_000;
 const UTC = () => 0;
@@ -104,6 +104,31 @@ describe('What is written down', () => {
     expect(records.map(({ kind }) => kind)).toEqual(['pass', 'pass', 'pass', 'check', 'pass']);
     expect(records[3]).toMatchObject({ result: 'shaky', daysSince: 1 });
     expect(records[0]).toMatchObject({ source: 'own rating', shareRight: null, fromBar: 0 });
+  });
+
+  it('is not lost when it comes while another is being kept and is refused itself', async () => {
+    const bench = await open();
+    const opened: (() => void)[] = [];
+    bench.device.journalGate = () => new Promise((resolve) => opened.push(resolve));
+    let writes = 0;
+    bench.device.refuses = (key) => key === 'journal' && ++writes === 2;
+    const first = bench.journal.note('the first');
+    await turns();
+    const second = bench.journal.note('the second');
+    await turns();
+    bench.device.journalGate = null;
+    for (const go of opened) go();
+    await Promise.all([first, second]);
+    expect([...bench.device.entries.values()].map(({ text }) => /the \w+/.exec(text)?.[0])).toEqual(['the first']);
+    expect(bench.desk.desk.getState().unwritten).toBe(bench.device.reason);
+    await bench.journal.note('the third');
+    expect([...bench.device.entries.values()].map(({ text }) => /the \w+/.exec(text)?.[0])).toEqual([
+      'the first',
+      'the second',
+      'the third',
+    ]);
+    expect(bench.desk.desk.getState().unwritten).toBeNull();
+    expect(bench.state().refused).toBeNull();
   });
 
   it('stays in sight when the device refuses it, with the reason, and is kept as soon as it can be', async () => {
