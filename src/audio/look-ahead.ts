@@ -16,6 +16,11 @@ import { audioSeconds, songSeconds } from '../vocabulary';
  * of tempo and music begin where nothing has been handed over.
  */
 
+/** How far a player in sight looks ahead, in seconds: more than the 300 ms that a busy page may be held up, and a tick. What is not on its way by then would come late. */
+export const AHEAD_SECONDS = 0.4;
+/** How often a player asks for what is next, in milliseconds. */
+export const TICK_MS = 25;
+
 /** One sound on its way, with its moment on the audio clock. */
 export interface ScheduledSound {
   /** Unlike any other sound's since Play was pressed. */

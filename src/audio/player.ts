@@ -9,7 +9,7 @@ import { createBanks } from './banks';
 import type { Desk, DeskSound, Sounding } from './desk';
 import { heardTime, readClock } from './heard-time';
 import type { LookAhead, ScheduledSound } from './look-ahead';
-import { startLookAhead } from './look-ahead';
+import { AHEAD_SECONDS, startLookAhead, TICK_MS } from './look-ahead';
 import { joinTabs } from './tab-claim';
 import { createTicker } from './ticker';
 
@@ -19,9 +19,6 @@ import { createTicker } from './ticker';
  * absolute time. Hidden pages are ticked late, so they look further ahead.
  */
 
-const TICK_MS = 25;
-/** More than the 300 ms that a busy page may be held up, and a tick: what is not on its way by then would come late. */
-const AHEAD_SECONDS = 0.4;
 const AHEAD_HIDDEN_SECONDS = 1.5;
 /** From the first tick of the scheduler to the first sound. */
 const RUN_UP_SECONDS = 0.06;

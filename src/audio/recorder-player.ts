@@ -2,11 +2,11 @@ import { FULL_BAND } from '../performance/ensemble';
 import type { Mix, Player, PlayRequest } from '../state/ports';
 import { audioSeconds, inputMillis } from '../vocabulary';
 import type { LookAhead, ScheduledSound } from './look-ahead';
-import { startLookAhead } from './look-ahead';
+import { AHEAD_SECONDS, startLookAhead, TICK_MS } from './look-ahead';
 
 /** A player that sounds nothing and writes down everything, on a clock that its owner turns. */
 export interface RecorderPlayer extends Player {
-  /** Lets `seconds` pass, in ticks of 25 ms. */
+  /** Lets `seconds` pass, in ticks of `TICK_MS`. */
   pass(seconds: number): void;
   /** Everything handed over since it was made, with its time on the recorder's clock. */
   recorded(): readonly ScheduledSound[];
@@ -15,8 +15,7 @@ export interface RecorderPlayer extends Player {
   mix(): Mix | null;
 }
 
-const TICK_SECONDS = 0.025;
-const AHEAD_SECONDS = 0.2;
+const TICK_SECONDS = TICK_MS / 1000;
 
 /** A fresh recorder, its clock at 0. */
 export function createRecorderPlayer(): RecorderPlayer {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ScheduledSound } from '../../src/audio/look-ahead';
-import { startLookAhead } from '../../src/audio/look-ahead';
+import { AHEAD_SECONDS, startLookAhead, TICK_MS } from '../../src/audio/look-ahead';
 import { audioSeconds, halfNotesPerMinute } from '../../src/vocabulary';
 import { events, performanceOf, SON_3_2 } from '../performance/hand-made';
 
@@ -14,7 +14,9 @@ const everyStep = (bars: number, options: Parameters<typeof performanceOf>[2] = 
     options,
   );
 
-/** Ticks a look-ahead of 0.2 s every 25 ms from 0 to `seconds`, doing `each` before every tick. */
+const TICK = TICK_MS / 1000;
+
+/** Ticks a look-ahead as players do from 0 to `seconds`, doing `each` before every tick. */
 function run(
   requested: Parameters<typeof startLookAhead>[0],
   seconds: number,
@@ -22,9 +24,9 @@ function run(
 ) {
   const ahead = startLookAhead(requested, audioSeconds(0));
   const sounds: ScheduledSound[] = [];
-  for (let count = 0; count * 0.025 <= seconds; count += 1) {
-    each(ahead, count * 0.025);
-    sounds.push(...ahead.advance(audioSeconds(count * 0.025 + 0.2)));
+  for (let count = 0; count * TICK <= seconds; count += 1) {
+    each(ahead, count * TICK);
+    sounds.push(...ahead.advance(audioSeconds(count * TICK + AHEAD_SECONDS)));
   }
   return { ahead, sounds };
 }
@@ -62,8 +64,8 @@ describe('the look-ahead', () => {
         tempo += Math.floor(now) % 2 === 0 ? 1 : -1;
         ahead.setTempo(halfNotesPerMinute(tempo));
       }
-      // What this tick hands over: 0.2 s at first, then 25 ms; a half note is four steps.
-      steps += ((now === 0 ? 0.2 : 0.025) * tempo * 4) / 60;
+      // What this tick hands over: the whole look-ahead at first, then a tick; a half note is four steps.
+      steps += ((now === 0 ? AHEAD_SECONDS : TICK) * tempo * 4) / 60;
     });
     expect(Math.abs(sounds.length - steps)).toBeLessThan(1.01);
     expect(new Set(sounds.map(({ key }) => key)).size).toBe(sounds.length);
@@ -133,7 +135,7 @@ describe('the look-ahead', () => {
       round: everyStep(bars, { fromBar }),
     });
     const form = { ...everyStep(8), vamps: [vamp(2, 2), vamp(4, 4)] };
-    // The vamp of bars 2 and 3 is heard from 4 s on and lasts 4 s a round; the sound is 0.2 s ahead and beat 4 lies 0.5 s before the end.
+    // The vamp of bars 2 and 3 is heard from 4 s on and lasts 4 s a round; the sound is 0.4 s ahead and beat 4 lies 0.5 s before the end.
     for (let cuedAt = 3.9; cuedAt < 16; cuedAt += 0.1) {
       let said: string | null = null;
       let wasCued = false;
@@ -145,13 +147,13 @@ describe('the look-ahead', () => {
       sounds.forEach(({ at }, index) => {
         expect(at).toBeCloseTo(index * 0.25, 9);
       });
-      const moment = Math.ceil(cuedAt / 0.025 - 1e-9) * 0.025;
+      const moment = Math.ceil(cuedAt / TICK - 1e-9) * TICK;
       if (moment < 4) {
         expect(said).toBeNull();
         continue;
       }
       const end = 4 + Math.ceil((moment - 4 + 1e-9) / 4) * 4;
-      const handedTo = moment + 0.175;
+      const handedTo = moment + AHEAD_SECONDS - TICK;
       const inTime = handedTo <= end - 0.5 + 1e-9;
       expect(said, `cue at ${moment}`).toBe(inTime ? 'leaving' : 'one more round');
       const left = sounds.find(({ event }) => event.tick === 4 * 1920);

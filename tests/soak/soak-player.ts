@@ -1,3 +1,4 @@
+import { AHEAD_SECONDS, TICK_MS } from '../../src/audio/look-ahead';
 import { createRecorderPlayer } from '../../src/audio/recorder-player';
 import { CLICK_MODES, FULL_BAND } from '../../src/performance/ensemble';
 import { halfNotesPerMinute } from '../../src/vocabulary';
@@ -17,8 +18,7 @@ export interface SoakReport {
   readonly misplaced: number;
 }
 
-const TICK = 0.025;
-const AHEAD = 0.4;
+const TICK = TICK_MS / 1000;
 const SLOWEST = 25;
 const FASTEST = 140;
 /** Seconds that arithmetic alone may move an onset. */
@@ -54,7 +54,7 @@ export function soakPlayer(minutes: number, seed: number): SoakReport {
   player.play(request(everyStep(4), { tempo: halfNotesPerMinute(tempo) }));
   const total = Math.round((minutes * 60) / TICK);
   // The first handing over happens when Play is pressed.
-  expected += (AHEAD * tempo * STEPS_A_HALF) / 60;
+  expected += (AHEAD_SECONDS * tempo * STEPS_A_HALF) / 60;
   for (let count = 1; count <= total; count += 1) {
     if (random() < 2 * TICK) {
       changes += 1;
