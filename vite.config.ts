@@ -81,10 +81,19 @@ export default defineConfig({
   test: {
     // Property tests run long on a busy two-core machine; a test that hangs still ends.
     testTimeout: 60_000,
+    // One worker a processor: the default leaves one free for watching.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,
-        test: { name: 'core', environment: 'node', include: ['tests/**/*.test.ts'], exclude: ['tests/ui/**'] },
+        test: {
+          name: 'core',
+          environment: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/ui/**'],
+          // Nothing here changes what another file sees: a process a file costs as much as all the tests.
+          isolate: false,
+        },
       },
       {
         extends: true,
