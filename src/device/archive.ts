@@ -41,7 +41,8 @@ export function browserArchiveParts(): ArchiveParts {
 
 /**
  * Everything that `createStorage` keeps, wherever it lies: in the database, in the small storage (used while the database was refused),
- * and copies that the database never confirmed. What lies in the small storage alone is brought into the database when that opens again.
+ * and copies that the database never confirmed. What lies in the small storage alone is brought into the database when that opens again; a
+ * chart that was changed there and lies in the database too comes in beside it, so that neither text is lost.
  */
 export function createArchive(parts: ArchiveParts): Archive {
   const database = parts.openDatabase().catch(() => null);
@@ -71,9 +72,10 @@ export function createArchive(parts: ArchiveParts): Archive {
       for (const [key, text] of (await opened?.entries()) ?? []) if (typeof text === 'string') records.set(key, text);
       const lying = [...small()];
       for (const [key, text] of lying) {
-        if (key.startsWith(UNCONFIRMED) || records.has(key)) continue;
-        records.set(key, text);
-        await opened?.put(key, text).then(
+        const free = freeKey(key, text, records);
+        if (free === null) continue;
+        records.set(free, text);
+        await opened?.put(free, text).then(
           () => parts.local().removeItem(PREFIX + key),
           () => undefined,
         );
@@ -91,4 +93,14 @@ export function createArchive(parts: ArchiveParts): Archive {
       drop(() => false);
     },
   };
+}
+
+/** Where a record of the small storage goes among those of the database, or null when it stays where it is. */
+function freeKey(key: string, text: string, records: ReadonlyMap<string, string>): string | null {
+  if (key.startsWith(UNCONFIRMED)) return null;
+  const lying = records.get(key);
+  if (lying === undefined) return key;
+  if (!key.startsWith('chart/') || lying === text) return null;
+  const beside = `${key}-beside`;
+  return records.has(beside) ? null : beside;
 }

@@ -137,3 +137,12 @@ export async function commitsDuring(
     return { before, commits: counter.count - before, frames };
   }, forMs);
 }
+
+/** Lets Play begin with the music at once, where the count-in is not what is looked at. */
+export async function withoutCountIn(page: Page) {
+  await page.waitForFunction(() => 'desk' in (document.getElementById('page') ?? {}));
+  await page.evaluate(() => {
+    const { desk } = document.getElementById('page') as unknown as { desk: { run: (command: unknown) => void } };
+    desk.run({ kind: 'set', settings: { countInBars: 0 } });
+  });
+}

@@ -47,18 +47,32 @@ describe('The archive of the device', () => {
     expect([...(await archive.all())]).toEqual([['chart/1', 'new']]);
   });
 
-  it('brings what was kept while the database was refused into it, once, and never over what lies there', async () => {
+  it('brings what was kept while the database was refused into it, once, and never over what lies there: both texts of a chart stay', async () => {
     const { archive, records, local } = bench(
-      [['chart/1', 'in the database']],
+      [
+        ['chart/1', 'in the database'],
+        ['chart/3', 'the same'],
+        ['preferences', 'of the database'],
+      ],
       [
         ['contratiempo/chart/1', 'in the small one'],
         ['contratiempo/chart/2', 'typed then'],
+        ['contratiempo/chart/3', 'the same'],
+        ['contratiempo/preferences', 'of that day'],
       ],
     );
-    expect((await archive.all()).get('chart/2')).toBe('typed then');
-    expect(records.get('chart/2')).toBe('typed then');
-    expect(records.get('chart/1')).toBe('in the database');
-    expect([...local.keys()]).toEqual(['contratiempo/chart/1']);
+    const brought = ['chart/1', 'chart/3', 'preferences', 'chart/1-beside', 'chart/2'];
+    expect([...(await archive.all()).keys()]).toEqual(brought);
+    expect([...records]).toEqual([
+      ['chart/1', 'in the database'],
+      ['chart/3', 'the same'],
+      ['preferences', 'of the database'],
+      ['chart/1-beside', 'in the small one'],
+      ['chart/2', 'typed then'],
+    ]);
+    await archive.all();
+    expect([...records.keys()]).toEqual(brought);
+    expect([...local.keys()]).toEqual(['contratiempo/chart/3', 'contratiempo/preferences']);
   });
 
   it('works on the small storage alone where there is no database', async () => {
