@@ -52,10 +52,10 @@ const DAMAGES: readonly (readonly [string, (text: string) => string])[] = [
 /** Copies of things that stand elsewhere, or are measured again in seconds. */
 const worthKeeping = (key: string): boolean => key.startsWith('chart/');
 
-describe('A damaged record', async () => {
-  const whole = await used();
-  const keys = [...whole.records.keys()];
+const whole = await used();
+const keys = [...whole.records.keys()];
 
+describe('A damaged record', () => {
   it('may be any of those that a visit leaves', () => {
     for (const key of ['shelf', 'desk', 'preferences', 'sets', 'safety', 'sheet']) expect(keys.join(' ')).toContain(key);
     expect(keys.filter((key) => key.startsWith('chart/'))).toHaveLength(2);
