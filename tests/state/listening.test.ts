@@ -182,6 +182,31 @@ describe('listening', () => {
     expect(store.getState().calibrating).toEqual({ kind: 'failed', why: 'too few' });
   });
 
+  // Keys go to the tab in front; a keyboard and the microphone go on being heard with their own moments in a tab behind.
+  it.each([
+    ['keys', 'page was away'],
+    ['midi', null],
+    ['microphone', null],
+  ] as const)(
+    'in a tab that is hidden during a gap of the band, takes of %s are told to be incomplete only where they are',
+    async (name, interrupted) => {
+      let away = false;
+      const { listening, player, sources, pass, playAlong, store, now } = bench({ hidden: () => away });
+      listening.choose(name);
+      listening.setBand({ gap: { on: 1, off: 1 } });
+      await pass(0.4);
+      player.play(request(everyStep(2)));
+      playAlong(sources[name], now(), 1, 4);
+      await pass(BAR * 1.2);
+      away = true;
+      await pass(BAR * 0.4);
+      away = false;
+      await pass(BAR * 0.4 + 0.6);
+      expect(store.getState().report?.interrupted).toBe(interrupted);
+      expect(store.getState().report?.matched.strokes.length).toBeGreaterThan(0);
+    },
+  );
+
   it('stops judging time on a wireless output', async () => {
     const player = createRecorderPlayer();
     const clock = player.clock();
