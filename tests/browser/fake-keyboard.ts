@@ -19,6 +19,9 @@ declare global {
       /** Plays notes at their times from `from` on the page's clock. */
       play(notes: readonly ScriptedNote[], from: number): Promise<void>;
       readonly handlerMs: number[];
+      /** What was sent to the piano that hangs on the same cable: bytes, and the moment they are for. */
+      readonly sent: { readonly bytes: readonly number[]; readonly at: number }[];
+      unplugPiano(): void;
       asked: number;
     };
   }
@@ -34,7 +37,18 @@ export async function injectKeyboard(page: Page, plugged = true) {
       state: startsPlugged ? 'connected' : 'disconnected',
       onmidimessage: null as ((event: { data: Uint8Array; timeStamp: number }) => void) | null,
     };
-    const access = { inputs: new Map([[port.id, port]]), outputs: new Map(), onstatechange: null as (() => void) | null };
+    const sent: { bytes: number[]; at: number }[] = [];
+    const piano = {
+      id: 'quay-2',
+      name: 'Quay stage piano',
+      state: 'connected',
+      send: (bytes: readonly number[], at = performance.now()) => void sent.push({ bytes: [...bytes], at }),
+    };
+    const access = {
+      inputs: new Map([[port.id, port]]),
+      outputs: new Map([[piano.id, piano]]),
+      onstatechange: null as (() => void) | null,
+    };
     const handlerMs: number[] = [];
     const send = (bytes: readonly number[], at = performance.now()): void => {
       const before = performance.now();
@@ -66,6 +80,11 @@ export async function injectKeyboard(page: Page, plugged = true) {
         }
       },
       handlerMs,
+      sent,
+      unplugPiano() {
+        piano.state = 'disconnected';
+        access.onstatechange?.();
+      },
       asked: 0,
     };
     window.testKeyboard = keyboard;

@@ -101,6 +101,52 @@ test('A round on the other side of the clave is told so once, with a loop', asyn
   await expect(report(page).locator('.findings li')).toHaveCount(1);
 });
 
+test('The arrangement goes to a digital piano in time with what is heard, every note once, and ends with Stop', async ({ page }) => {
+  const seen = witness(page);
+  await injectKeyboard(page);
+  await openMidi(page);
+  await row(page).getByText('Device', { exact: true }).click();
+  await row(page).getByLabel('Send the piano part to').selectOption({ label: 'Quay stage piano' });
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect(page.locator('.now-card .panel[data-now]')).toHaveCount(1, { timeout: 20_000 });
+  const zero = await heardFrom(page, MS_PER_TICK);
+  const from = await page.evaluate(() => performance.now());
+  await page.waitForTimeout(2.6 * LOOP_MS);
+  const to = await page.evaluate(() => performance.now());
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  const sent = await page.evaluate(() => window.testKeyboard?.sent ?? []);
+  const strikes = sent.filter(({ bytes }) => bytes[0] === 0x90 && (bytes[2] ?? 0) > 0);
+
+  const { events } = askedFor();
+  const expected = Array.from({ length: 40 }, (_, pass) => pass - 20).flatMap((pass) =>
+    events.map(({ midi, tick, offsetTicks }) => ({ midi, at: zero + pass * LOOP_MS + (tick + offsetTicks) * MS_PER_TICK })),
+  );
+  const inside = expected.filter(({ at }) => at >= from + 100 && at < to - 100);
+  expect(inside.length).toBeGreaterThan(30);
+  const offs = inside.map(({ midi, at }) => {
+    const near = strikes.filter(({ bytes, at: when }) => bytes[1] === midi && Math.abs(when - at) < 60);
+    expect(near, `MIDI note ${midi} once`).toHaveLength(1);
+    return (near[0]?.at ?? 0) - at;
+  });
+  const middle = [...offs].sort((a, b) => a - b)[offs.length >> 1] ?? 0;
+  test
+    .info()
+    .annotations.push({ type: 'MIDI out', description: `${inside.length} notes, median ${middle.toFixed(1)} ms from what is heard` });
+  expect(Math.abs(middle), 'with what is heard').toBeLessThanOrEqual(25);
+  expect(Math.max(...offs.map((off) => Math.abs(off - middle))), 'evenly').toBeLessThanOrEqual(MOST_SLIP_MS);
+  for (const { bytes, at } of strikes)
+    expect(
+      sent.some((end) => end.bytes[0] === 0x80 && end.bytes[1] === bytes[1] && end.at > at),
+      'every note ends',
+    ).toBe(true);
+  expect(sent.at(-1)?.bytes, 'All Notes Off, the Channel Mode message 123 (MIDI 1.0)').toEqual([0xb0, 123, 0]);
+
+  // A piano that is unplugged is gone from the list, and nothing more is sent.
+  await page.evaluate(() => window.testKeyboard?.unplugPiano());
+  await expect(row(page).getByLabel('Send the piano part to')).toHaveCount(0);
+  expectClean(seen);
+});
+
 test('While notes come in, React commits nothing from frame to frame', async ({ page }) => {
   await countCommits(page);
   await injectKeyboard(page);
