@@ -13,9 +13,13 @@ const WORTH = { missed: 0.06, extra: 0.06, wrong: 0.04, lateChords: 0.2, octave:
 export function findNotes(take: Take, strokes: readonly LabelledStroke[]): Finding[] {
   const asked = strokes.filter(({ expected }) => expected !== null);
   if (asked.length === 0) return [];
-  const late = strokes.filter((stroke) => isLateChord(take.score, stroke));
+  const early = asked.filter(({ expected, played }) => played && expected && takesEarly(take.score, expected)).length;
+  const sure = strokes.filter((stroke) => isLateChord(take.score, stroke));
+  const habit = sure.length >= WORTH.least && sure.length >= WORTH.lateChords * early;
+  // Whose hand stays, stays on tones that both chords have too.
+  const late = habit ? strokes.filter((stroke) => sure.includes(stroke) || stays(take.score, stroke)) : sure;
   return [
-    ...lateChords(take, asked, late),
+    ...(habit ? lateChords(take, early, late) : []),
     ...wrongNotes(
       take,
       asked,
@@ -26,9 +30,7 @@ export function findNotes(take: Take, strokes: readonly LabelledStroke[]): Findi
   ];
 }
 
-function lateChords({ music, score }: Take, asked: readonly LabelledStroke[], late: readonly LabelledStroke[]): Finding[] {
-  const of = asked.filter(({ expected, played }) => played && expected && takesEarly(score, expected)).length;
-  if (late.length < WORTH.least || late.length < WORTH.lateChords * of) return [];
+function lateChords({ music }: Take, of: number, late: readonly LabelledStroke[]): Finding[] {
   const bar = worstBar(late);
   const step = mostFrequent(late.flatMap(({ expected }) => (expected ? [expected.step] : []))) ?? 7;
   const facts = { kind: 'late chords', count: late.length, of, step, bar } as const;
@@ -96,26 +98,44 @@ function strokesAt(strokes: readonly PianoStroke[]): ReadonlyMap<number, PianoSt
 const takesEarly = (score: Score | null, expected: ExpectedStroke): boolean =>
   score !== null && (strokeOf(score, expected)?.leadTicks ?? 0) > 0 && oldOnlyPcs(score, expected).length > 0;
 
-/** The old chord where the new one is taken early: most of the notes that do not belong are tones of the chord still written there. */
-export function isLateChord(score: Score | null, { expected, label, wrong }: LabelledStroke): boolean {
+/**
+ * The old chord where the new one is taken early: most of the notes that do not belong are tones of the chord still written there, and
+ * at least one of them of that chord alone. A hand that stays also keeps the tones which the two chords share.
+ */
+export function isLateChord(score: Score | null, stroke: LabelledStroke): boolean {
+  if (score === null || stroke.expected === null || !stays(score, stroke)) return false;
+  const oldOnly = oldOnlyPcs(score, stroke.expected);
+  return stroke.wrong.some(({ midi }) => oldOnly.includes((midi ?? 0) % 12));
+}
+
+/** Where the new chord is taken early: most of the notes that do not belong are of the old one, be they of the new one too. */
+function stays(score: Score | null, { expected, label, wrong }: LabelledStroke): boolean {
   if (score === null || expected === null || label !== 'wrong note' || !takesEarly(score, expected)) return false;
-  const old = oldOnlyPcs(score, expected);
+  const old = oldPcs(score, expected);
   return 2 * wrong.filter(({ midi }) => old.includes((midi ?? 0) % 12)).length > wrong.length;
 }
 
-/** Tones of the chord written at a stroke that looks ahead, without those of the chord it takes. Empty when they are the same chord. */
+/** Tones of the chord written at a stroke, and what the figure itself has played over it up to there: a sixth, a moving line. */
+function oldPcs(score: Score, { tick }: ExpectedStroke): number[] {
+  const from = chordAt(score, tick)?.tick ?? tick;
+  const { rightHand, leftHand } = score.parts;
+  const before = [...rightHand, ...leftHand].filter((stroke) => stroke.tick >= from && stroke.tick < tick && stroke.leadTicks === 0);
+  return [...tonesAt(score, tick), ...before.flatMap(({ midi }) => midi.map((note) => note % 12))];
+}
+
+/** The same without the tones of the chord that the stroke looks ahead to. */
 function oldOnlyPcs(score: Score, expected: ExpectedStroke): number[] {
   const lead = strokeOf(score, expected)?.leadTicks ?? 0;
-  const old = tonesAt(score, expected.tick);
   const taken = tonesAt(score, nextTick(score, expected.tick + lead));
-  return old.filter((pc) => !taken.includes(pc));
+  return oldPcs(score, expected).filter((pc) => !taken.includes(pc));
 }
 
 const nextTick = ({ fromTick, toTick, closed }: Score, tick: number): number =>
   tick < toTick ? tick : closed ? fromTick + (tick - toTick) : toTick - 1;
 
 function tonesAt(score: Score, tick: number): number[] {
-  const chords = score.bars.flatMap((bar) => bar.chords);
-  const found = chords.findLast((candidate) => candidate.tick <= tick)?.chord;
+  const found = chordAt(score, tick)?.chord;
   return found ? found.tones.map(({ pc }) => ((pc % 12) + 12) % 12) : [];
 }
+
+const chordAt = ({ bars }: Score, tick: number) => bars.flatMap(({ chords }) => chords).findLast((candidate) => candidate.tick <= tick);

@@ -1,11 +1,12 @@
 import { TICKS_PER_STEP } from '../vocabulary';
 import { sideOfStep } from './expected-strokes';
+import { findDrift } from './find-drift';
 import type { Finding, StepPicture } from './finding';
 import type { LabelledStroke, Matched } from './labelled';
 import { loopAround, loopOfHabit, worstBar } from './repair-loop';
-import { lineThrough, meanOf, medianOf, spreadOf, withoutOutliers } from './statistics';
+import { meanOf, medianOf, spreadOf, withoutOutliers } from './statistics';
 import type { Take } from './take';
-import { LIMITS, noticeableMs } from './timing-limits';
+import { LIMITS } from './timing-limits';
 
 /*
  * Habits of timing. Each is said only when it is larger than its limit and three standard errors away from nothing, so that a few
@@ -28,21 +29,9 @@ export function findTiming(take: Take, matched: Matched, steps: readonly StepPic
     ...swing,
     ...(swing.length > 0 ? [] : findStepOff(take, steps, stepMs)),
     ...(drift.length > 0 || swing.length > 0 ? [] : findUneven(take, struck, stepMs)),
-    ...findOffset(take, matched, struck),
+    // What drifts or swings does not lie evenly behind: the same thing is not said twice.
+    ...(drift.length > 0 || swing.length > 0 ? [] : findOffset(take, matched, struck)),
   ];
-}
-
-function findDrift(take: Take, struck: readonly LabelledStroke[], stepMs: number): Finding[] {
-  const cycleTicks = take.music.performance.clave.cycleSteps * TICKS_PER_STEP;
-  const points = struck.map(({ playTick, deviationMs }) => ({ x: playTick / cycleTicks, y: deviationMs ?? 0 }));
-  const line = lineThrough(points);
-  const cycles = (take.toPlayTick - take.fromPlayTick) / cycleTicks;
-  if (!line || cycles < 2) return [];
-  const whole = Math.abs(line.slope) * cycles;
-  if (Math.abs(line.slope) < LIMITS.driftMsPerCycle.value || Math.abs(line.slope) < ERRORS * line.error) return [];
-  if (whole < 2 * noticeableMs(stepMs)) return [];
-  const facts = { kind: line.slope < 0 ? 'rushing' : 'dragging', msPerCycle: Math.abs(line.slope) } as const;
-  return [{ facts, weight: Math.min(0.85, 0.5 + whole / (2 * stepMs)), loop: loopOfHabit(take.music.performance) }];
 }
 
 function findSwing(take: Take, struck: readonly LabelledStroke[], stepMs: number): Finding[] {

@@ -27,8 +27,8 @@ export type FindingFacts =
   /** Wrong notes, mostly over one chord. */
   | { readonly kind: 'wrong notes'; readonly count: number; readonly of: number; readonly chord: string | null; readonly bar: number }
   | { readonly kind: 'wrong octave'; readonly count: number; readonly of: number; readonly bar: number }
-  /** Getting faster or slower against the band: milliseconds gained (positive) in every clave cycle. */
-  | { readonly kind: 'rushing' | 'dragging'; readonly msPerCycle: number }
+  /** Getting faster or slower against the band, all through (`bars` null) or in these bars: milliseconds, positive, in every clave cycle. */
+  | { readonly kind: 'rushing' | 'dragging'; readonly msPerCycle: number; readonly bars: LoopBars | null }
   /** Offbeats late by this share of a step (0.33 is triplet swing), where eighths are even. */
   | { readonly kind: 'swung'; readonly shareOfStep: number }
   /** One step is much earlier or later than the others. */

@@ -5,7 +5,7 @@ import { alignStrokes } from './align-strokes';
 import { clapsOfThreeSide, withEndingOf } from './clave-heard';
 import { type CycleLag, displacedSteps } from './displacement';
 import { expectedStrokes } from './expected-strokes';
-import { gatherStrokes } from './gather-strokes';
+import { gatherStrokes, strokeOf } from './gather-strokes';
 import { guideLag } from './guide-lag';
 import { extraStroke, type Judged, labelAnswer, missedStroke, octaveShiftOf } from './label-strokes';
 import type { ExpectedStroke, LabelledStroke, Matched, PlayedStroke, Stretch } from './labelled';
@@ -80,10 +80,12 @@ function pairStretch(
   return { stretch, dues, strokes: joined, pairs };
 }
 
-/** A rolled chord is put together again from at most this many further pieces. */
+/** A rolled chord is put together again from at most this many further pieces … */
 const MOST_PIECES = 4;
+/** … that lie within this share of a step: hands 80 ms apart are two hands, not two strokes. */
+const ROLL_SHARE = 0.6;
 
-/** A stroke left over whose notes are just those that its neighbour lacks is a slowly rolled chord, not two strokes. */
+/** A stroke left over whose notes are just those that its neighbour lacks is a slowly rolled chord or the other hand, not two strokes. */
 function joinRolled(dues: readonly Due[], strokes: readonly PlayedStroke[], pairs: readonly Pair[]): readonly PlayedStroke[] {
   const paired = new Map(pairs.map((pair) => [pair.played, pair]));
   const joined: PlayedStroke[] = [];
@@ -93,8 +95,8 @@ function joinRolled(dues: readonly Due[], strokes: readonly PlayedStroke[], pair
     const pair = paired.get(index) ?? paired.get(index - 1);
     const due = pair && dues[pair.expected];
     const together = before && due && paired.has(index) !== paired.has(index - 1);
-    if (together && stroke.at - before.at < (0.45 * due.stroke.stepMs) / 1000 && completes(due.stroke, before, stroke)) {
-      joined[joined.length - 1] = { at: before.at, notes: [...before.notes, ...stroke.notes] };
+    if (together && stroke.at - before.at < (ROLL_SHARE * due.stroke.stepMs) / 1000 && completes(due.stroke, before, stroke)) {
+      joined[joined.length - 1] = strokeOf([...before.notes, ...stroke.notes]);
       changed = true;
     } else joined.push(stroke);
   });

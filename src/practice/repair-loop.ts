@@ -15,6 +15,12 @@ export function loopAround({ bars }: Performance, bar: number, before = 0): Loop
   return { fromBar, toBar };
 }
 
+/** The bars [fromBar, toBar), widened to whole cycles wherever the performance has them. */
+export const loopOver = (performance: Performance, { fromBar, toBar }: LoopBars): LoopBars => ({
+  fromBar: loopAround(performance, fromBar).fromBar,
+  toBar: loopAround(performance, toBar - 1).toBar,
+});
+
 /** The whole performance, or its first four bars when it is longer than eight: for habits that are everywhere. */
 export function loopOfHabit(performance: Performance): LoopBars {
   const { length } = performance.bars;

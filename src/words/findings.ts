@@ -10,6 +10,8 @@ const share = (some: number, of: number): string => (some === of ? `all ${of}` :
 const times = (number: number): string => (number === 2 ? 'twice' : `${number} times`);
 const millis = (value: number): string => `${Math.round(Math.abs(value))} ms`;
 
+const where = (bars: LoopBars | null): string => (bars ? `In bars ${bars.fromBar + 1}–${bars.toBar} you` : 'You');
+
 const displacement = (steps: number): string => {
   const many = Math.abs(steps);
   const far = many === 1 ? 'an eighth' : many === 2 ? 'a beat' : many === 4 ? 'two beats' : many === 6 ? 'three beats' : `${many} eighths`;
@@ -23,7 +25,9 @@ const SENTENCES: Sentences = {
       ? 'Your pattern is right, and it lies on the other side of the clave: start it one bar later. It happens to everyone; the loop starts where the side does.'
       : `You began on the right side; from ${bar(at)} on you were on the other one. Listen for the clave in the bar before, and come back in on it.`,
   displaced: ({ steps, fromStart, bar: at }) =>
-    `Your pattern is right, and it lies ${displacement(steps)}${fromStart ? '' : ` from ${bar(at)} on`}. Find 1 with your foot first, then let the hands come in.`,
+    steps === 1 && fromStart
+      ? 'Your pattern is right, and all of it arrives an eighth late. If it felt in time, your speaker or instrument is slow: measure its delay. If not, find 1 with your foot first, then let the hands come in.'
+      : `Your pattern is right, and it lies ${displacement(steps)}${fromStart ? '' : ` from ${bar(at)} on`}. Find 1 with your foot first, then let the hands come in.`,
   'other clave': ({ heard, asked }) =>
     `That was ${heard} clave, cleanly; this chart asks for ${asked}. They differ in one stroke: the last of the 3-side is on ${asked === 'son' ? '4' : 'the & of 4'}.`,
   stopped: ({ bar: at }) => `You played up to ${bar(at)}. Go in one bar before it and play just over the join.`,
@@ -43,10 +47,10 @@ const SENTENCES: Sentences = {
       : `Over ${printedChord(chord)} other notes sounded ${times(number)}, most in ${bar(at)}. Find that hand shape without the rhythm, then put it back.`,
   'wrong octave': ({ count: number, of, bar: at }) =>
     `The notes are right, and ${share(number, of)} strokes lie in another octave, most in ${bar(at)}. Look once at where the hand goes next.`,
-  rushing: ({ msPerCycle }) =>
-    `You get ahead of the band, about ${millis(msPerCycle)} in every clave cycle. Give the long notes their full length and lean on the bass.`,
-  dragging: ({ msPerCycle }) =>
-    `You fall behind the band, about ${millis(msPerCycle)} in every clave cycle. Take it a little slower, where the next hand shape is ready in time.`,
+  rushing: ({ msPerCycle, bars }) =>
+    `${where(bars)} get ahead of the band, about ${millis(msPerCycle)} in every clave cycle. Give the long notes their full length and lean on the bass.`,
+  dragging: ({ msPerCycle, bars }) =>
+    `${where(bars)} fall behind the band, about ${millis(msPerCycle)} in every clave cycle. Take ${bars ? 'those bars' : 'it'} a little slower, where the next hand shape is ready in time.`,
   swung: ({ shareOfStep }) =>
     `Your offbeats come ${Math.round(100 * shareOfStep)} % of an eighth late, as in swing. This music is even: say "one and two and" in equal lengths and play to that.`,
   'step off': ({ step, side, meanMs }, count) =>

@@ -1,4 +1,4 @@
-import type { FindingFacts } from '../../practice/finding';
+import type { FindingFacts, LoopBars } from '../../practice/finding';
 import type { FINDINGS } from '../findings';
 import type { Said } from '../language';
 import { printedChord } from '../spoken';
@@ -12,6 +12,8 @@ const bar = (index: number): string => `el compás ${index + 1}`;
 const share = (some: number, of: number): string => (some === of ? `las ${of} veces` : `${some} de ${of} veces`);
 const times = (number: number): string => (number === 1 ? 'una vez' : `${number} veces`);
 const millis = (value: number): string => `${Math.round(Math.abs(value))} ms`;
+
+const donde = (bars: LoopBars | null): string => (bars ? `En los compases ${bars.fromBar + 1}–${bars.toBar} t` : 'T');
 
 const corrido = (steps: number): string => {
   const many = Math.abs(steps);
@@ -27,7 +29,9 @@ const FRASES: Frases = {
       ? 'Tu patrón está bien, y cae del otro lado de la clave: empiézalo un compás después. Le pasa a cualquiera; la vuelta empieza donde empieza el lado.'
       : `Empezaste por el lado correcto; desde ${bar(at)} ibas por el otro. Escucha la clave en el compás anterior y vuelve a entrar con ella.`,
   displaced: ({ steps, fromStart, bar: at }) =>
-    `Tu patrón está bien, y cae ${corrido(steps)}${fromStart ? '' : ` desde ${bar(at)}`}. Busca primero el 1 con el pie y deja entrar las manos después.`,
+    steps === 1 && fromStart
+      ? 'Tu patrón está bien, y todo llega una corchea tarde. Si lo sentías a tiempo, tu bocina o tu instrumento es lento: mide el retraso. Si no, busca primero el 1 con el pie y deja entrar las manos después.'
+      : `Tu patrón está bien, y cae ${corrido(steps)}${fromStart ? '' : ` desde ${bar(at)}`}. Busca primero el 1 con el pie y deja entrar las manos después.`,
   'other clave': ({ heard, asked }) =>
     `Eso fue clave de ${heard}, limpia; este cifrado pide clave de ${asked}. Se distinguen en un golpe: el último del lado de 3 está en ${asked === 'son' ? 'el 4' : 'el «y» del 4'}.`,
   stopped: ({ bar: at }) => `Tocaste hasta ${bar(at)}. Entra un compás antes y toca solo el empalme.`,
@@ -47,10 +51,10 @@ const FRASES: Frases = {
       : `Sobre ${printedChord(chord)} sonaron otras notas ${times(number)}, sobre todo en ${bar(at)}. Busca esa postura sin el ritmo y devuélvesela después.`,
   'wrong octave': ({ count: number, of, bar: at }) =>
     `Las notas están bien, y en otra octava ${share(number, of)}, sobre todo en ${bar(at)}. Mira una vez adónde va la mano.`,
-  rushing: ({ msPerCycle }) =>
-    `Te adelantas a la banda unos ${millis(msPerCycle)} en cada ciclo de clave. Da a las notas largas todo su valor y apóyate en el bajo.`,
-  dragging: ({ msPerCycle }) =>
-    `Te quedas detrás de la banda unos ${millis(msPerCycle)} en cada ciclo de clave. Un poco más lento, donde la postura siguiente llegue a tiempo.`,
+  rushing: ({ msPerCycle, bars }) =>
+    `${donde(bars)}e adelantas a la banda unos ${millis(msPerCycle)} en cada ciclo de clave. Da a las notas largas todo su valor y apóyate en el bajo.`,
+  dragging: ({ msPerCycle, bars }) =>
+    `${donde(bars)}e quedas detrás de la banda unos ${millis(msPerCycle)} en cada ciclo de clave. ${bars ? 'Toca esos compases un' : 'Un'} poco más lento, donde la postura siguiente llegue a tiempo.`,
   swung: ({ shareOfStep }) =>
     `Tus contratiempos llegan tarde un ${Math.round(100 * shareOfStep)} % de corchea, como en el swing. Esta música es pareja: di «1 y 2 y» con valores iguales y toca sobre eso.`,
   'step off': ({ step, side, meanMs }, count) =>
