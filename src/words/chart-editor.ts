@@ -26,5 +26,4 @@ export const CHART_EDITOR = {
     'Begin a chord, and what it could be stands here. Hits: C7 {1 2& 4}. A bar of silence: stop. “Montuno 2-3” on your part: clave: 2-3.',
   asOnPaper:
     'What a part says in words, a chart writes so: “montuno 2-3” is clave: 2-3 on a line of its own, hits are C7 {1 2& 4}, a tag is [Tag] above its bars, a bar of silence is stop.',
-  keyboardHint: 'Tab leads from the text to these; Control Z takes a change back.',
 } as const;

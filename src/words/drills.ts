@@ -35,7 +35,6 @@ export const DRILLS = {
   },
   barName: 'Drill',
   end: 'End the drill',
-  ended: 'What was set before is back.',
   rate: { name: 'How was that pass?', clean: 'Clean', notClean: 'Not yet' },
   passes: (clean: number, of: number): string => (of === 0 ? 'Press Play.' : passes(clean, of)),
   done: 'Done. Let it rest, or end the drill here.',

@@ -153,10 +153,8 @@ export const JOURNAL_WORDS = {
   noteLabel: (title: string): string => `A note from player or teacher on ${title}`,
   keepNote: 'Write it down',
 
-  takeAway: 'Take it along',
   csv: 'Save as a table (CSV)',
   print: 'Print the log',
-  printTitle: 'Practice journal',
   columns: COLUMNS,
   plain: (word: string): string => word,
 } as const;

@@ -32,7 +32,6 @@ export const LIBRARY_WORDS = {
   unknownKind: 'expected chart text (.txt), a lead sheet (.musicxml, .xml, .mxl) or a backup (.json).',
   tooLarge: (size: number, most: number): string => `it is ${kilobytes(size)} large, expected at most ${kilobytes(most)}.`,
   noText: 'expected text, found bytes that are none.',
-  noSheets: 'lead sheets cannot be read in this version.',
   understood: 'All right',
   demoBook: 'Demo book',
   demoBookHint: 'The Quay Street Dance Band; the tunes are invented. Type over one and it becomes your own.',

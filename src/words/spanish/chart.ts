@@ -61,5 +61,4 @@ export const EDITOR: Said<typeof CHART_EDITOR> = {
     'Empieza un acorde y aquí estará lo que puede ser. Cortes: C7 {1 2& 4}. Un compás de silencio: stop. «Montuno 2-3» en tu papel: clave: 2-3.',
   asOnPaper:
     'Lo que un papel dice con palabras se escribe así: «montuno 2-3» es clave: 2-3 en renglón aparte, los cortes son C7 {1 2& 4}, una coda es [Coda] sobre sus compases, un compás de silencio es stop.',
-  keyboardHint: 'El tabulador lleva del texto a estos; Control Z deshace un cambio.',
 };

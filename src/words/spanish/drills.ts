@@ -36,7 +36,6 @@ export const EJERCICIOS: Said<typeof DRILLS> = {
   },
   barName: 'Ejercicio',
   end: 'Terminar el ejercicio',
-  ended: 'Lo que estaba puesto antes ha vuelto.',
   rate: { name: '¿Cómo fue esa pasada?', clean: 'Limpia', notClean: 'Todavía no' },
   passes: (clean, of) => (of === 0 ? 'Pulsa Tocar.' : limpias(clean, of)),
   done: 'Hecho. Déjalo reposar, o termina aquí el ejercicio.',

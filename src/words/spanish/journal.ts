@@ -149,10 +149,8 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   noteLabel: (title) => `Una nota de quien toca o de su maestro sobre ${title}`,
   keepNote: 'Anotarla',
 
-  takeAway: 'Para llevar',
   csv: 'Guardar como tabla (CSV)',
   print: 'Imprimir el registro',
-  printTitle: 'Diario de estudio',
   columns: {
     at: 'cuándo (UTC)',
     kind: 'qué',

@@ -35,7 +35,6 @@ export const ESTANTE: Said<typeof LIBRARY_WORDS> = {
   unknownKind: 'se esperaba texto de cifrado (.txt), una hoja (.musicxml, .xml, .mxl) o una copia de seguridad (.json).',
   tooLarge: (size, most) => `ocupa ${kilobytes(size)}; se esperaban como mucho ${kilobytes(most)}.`,
   noText: 'se esperaba texto, y estos bytes no lo son.',
-  noSheets: 'esta versión no lee hojas.',
   understood: 'De acuerdo',
   demoBook: 'Cuaderno de muestra',
   demoBookHint: 'La Quay Street Dance Band; las piezas son inventadas. Escribe sobre una y será tuya.',
