@@ -147,6 +147,51 @@ test('The arrangement goes to a digital piano in time with what is heard, every 
   expectClean(seen);
 });
 
+/** Two bars on one chord, in the hands of the player: octaves of D, inner notes between them, the last octave early. An invented rhythm. */
+const OWN_STEPS = { octave: [0, 3, 7, 11, 15], inner: [2, 5, 9, 13] };
+const ownTake = (): Asked => {
+  const strike = (step: number, midi: number) =>
+    ({ tick: step * 240, offsetTicks: 0, midi, velocity: 88, soundingTicks: 200, firstPassOnly: false, part: 'piano right' }) as never;
+  return {
+    toTick: 3840,
+    events: [
+      ...OWN_STEPS.octave.flatMap((step) => [62, 74].map((midi) => strike(step, midi))),
+      ...OWN_STEPS.inner.flatMap((step) => [67, 71].map((midi) => strike(step, midi))),
+    ],
+  };
+};
+
+test('A rhythm played in once is read, confirmed on the grid, and carried through every chord of the chart', async ({ page }) => {
+  const seen = witness(page);
+  await injectKeyboard(page);
+  await openMidi(page);
+  const spread = normal(7);
+  await playRound(page, ownTake(), 1, () => ({ offMs: spread() * 6 }));
+  await report(page).getByRole('button', { name: 'Carry my rhythm through the chart' }).click();
+  const sheet = page.getByRole('region', { name: 'Your rhythm, as it was heard' });
+  await expect(sheet.getByText('The outer line holds one note.')).toBeVisible();
+  await sheet.getByRole('button', { name: 'Play it through the chart' }).click();
+  await expect(sheet).toHaveCount(0);
+  await page.keyboard.press('Escape');
+  await page.getByRole('group', { name: 'Loop' }).getByRole('button', { pressed: true }).click();
+  const heard = await page.evaluate(() => {
+    const { desk } = (document.getElementById('page') as unknown as { desk: { desk: { getState(): never } } }).desk as never as {
+      desk: { getState(): { music: { score: { parts: { rightHand: { tick: number; midi: number[] }[] } } } } };
+    };
+    return desk.getState().music.score.parts.rightHand.map(({ tick, midi }) => ({ tick, notes: midi.length }));
+  });
+  const wanted = [...OWN_STEPS.octave, ...OWN_STEPS.inner].sort((a, b) => a - b);
+  for (let cycle = 0; cycle < 8; cycle += 1) {
+    const here = heard.filter(({ tick }) => Math.floor(tick / 3840) === cycle).map(({ tick }) => (tick % 3840) / 240);
+    expect(here, `cycle ${cycle + 1}`).toEqual(wanted);
+  }
+  // It is what plays.
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect(page.locator('.now-card .panel[data-now]')).toHaveCount(1, { timeout: 20_000 });
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  expectClean(seen);
+});
+
 test('While notes come in, React commits nothing from frame to frame', async ({ page }) => {
   await countCommits(page);
   await injectKeyboard(page);
