@@ -1,22 +1,14 @@
 import type { Score } from '../music/score';
 import { toAscii } from './ascii';
-
-/** Longest title kept in a file name, so that key, clave and level stay within the limits of every file system. */
-const LONGEST_TITLE = 60;
+import { plainName } from './plain-name';
 
 /**
  * The name, without extension, of a file made from `score`: `last-ferry_D_2-3-son_level-2`. ASCII letters, digits, `-` and `_` only,
  * so it is safe on every system and in every mail; a title with nothing to keep becomes `montuno`.
  */
 export function fileStem(score: Pick<Score, 'title' | 'key' | 'clave' | 'level'>): string {
-  const title = toAscii(score.title)
-    .toLowerCase()
-    .replace(/['"]/g, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .slice(0, LONGEST_TITLE)
-    .replace(/^-+|-+$/g, '');
   return [
-    title === '' ? 'montuno' : title,
+    plainName(score.title) || 'montuno',
     keyWord(score.key),
     `${score.clave.direction}-${score.clave.kind}`,
     `level-${score.level}`,

@@ -67,6 +67,7 @@ function cellValue(record: JournalRecord, column: JournalColumn, words: (plain: 
 
 function cell(value: string | number): string {
   if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  // After OWASP, "CSV injection": signs that begin a formula, their full-width forms too, also after blanks that a program may take away.
+  const safe = /^[\t\r\n]|^\s*[=+\-@＝＋－＠]/u.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

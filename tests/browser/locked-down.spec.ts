@@ -1,8 +1,11 @@
 /** Nothing foreign is loaded, and nothing that a chart, a link or a teacher says is ever taken for markup (OWASP, XSS prevention: inputs as text). */
 import { expect, type Page, test } from '@playwright/test';
+import { HOSTILE_STRINGS } from '../exchange/hostile-strings';
 import { expectClean, witness } from './witness';
 
 const HOSTILE = '<img src=x onerror="window.caught=1"><script>window.caught=2</script>';
+/** All that a title may hold, on one line: what follows a semicolon is a comment, and a NUL is no text. */
+const ALL_HOSTILE = `${HOSTILE} ${HOSTILE_STRINGS.filter((one) => !/[;\0]/.test(one)).join(' ')}`;
 const PLACES = ['/', '/chart', '/sheet', '/shelf', '/drills', '/journal', '/settings', '/help'];
 
 interface Watched {
@@ -69,7 +72,7 @@ test('Markup in a title, a section, a chord and a teacher’s line stays text, o
   // A chord that is none: what was found is quoted in the fault.
   await type(`title: ${HOSTILE}\nkey: F\n[A]\n| ${HOSTILE.replaceAll(' ', '')} |\n`);
   await expect(page.getByRole('main')).toContainText('onerror');
-  await type(`title: ${HOSTILE}\nkey: F\nclave: 2-3 son\n\n[A]\n| Gm7 | C7 | F6 | D7 |\n`);
+  await type(`title: ${ALL_HOSTILE}\nkey: F\nclave: 2-3 son\n\n[A]\n| Gm7 | C7 | F6 | D7 |\n`);
   for (const place of ['/', '/sheet']) {
     await page.evaluate((hash) => {
       location.hash = hash;
@@ -79,8 +82,10 @@ test('Markup in a title, a section, a chord and a teacher’s line stays text, o
   // The place before stays in sight until the sheet is there: only the sheet's own field is the teacher's.
   const sheet = page.getByRole('region', { name: 'Lesson sheet' });
   await sheet.locator('details > summary').first().click();
-  await sheet.locator('textarea').first().fill(HOSTILE);
+  for (const text of [HOSTILE, ...HOSTILE_STRINGS.filter((one) => one.includes('caught'))])
+    await sheet.locator('textarea').first().fill(text);
   await page.waitForTimeout(300);
+  await page.emulateMedia({ media: 'print' });
   expect(await page.locator('img[src="x"]').count()).toBe(0);
   expect(await watched(page)).toEqual({ caught: 0, violations: [] });
   expectClean(seen);

@@ -24,6 +24,8 @@ const TYPES: Readonly<Record<string, string>> = {
 class Site {
   /** What is served as the worker in place of the built one. */
   worker: string | null = null;
+  /** A file in the middle of which the connection breaks. */
+  broken: string | null = null;
   readonly #server: Server;
   constructor() {
     this.#server = createServer((request, response) => {
@@ -31,6 +33,8 @@ class Site {
       const below = /^\/band\/practice\/(.*)$/.exec(path)?.[1];
       const name = below === '' ? 'index.html' : below;
       const file = join(DIST, name ?? '');
+      if (name === this.broken)
+        return void response.writeHead(200, { 'Content-Length': 1_000_000 }).write('half', () => response.destroy());
       if (name === undefined || !existsSync(file) || !statSync(file).isFile()) return void response.writeHead(404).end();
       response.writeHead(200, {
         'Content-Type': TYPES[extname(file)] ?? 'text/plain',
@@ -114,6 +118,42 @@ test('A new version waits while the band plays, and comes only on the player’s
   await expect(editor).toHaveValue('title: Typed just now\n[A]\n| C | G7 |\n');
   await expect(updateNote(page)).toHaveCount(0);
   expect(await page.evaluate(async () => (await caches.keys()).some((name) => name.endsWith('next')))).toBe(true);
+  await site.goAway();
+});
+
+test('An update that breaks off half-way changes nothing: the page opens and plays as before, and the update comes later', async ({
+  page,
+}) => {
+  const site = new Site();
+  const address = await site.open();
+  await page.goto(address);
+  await expect.poll(() => kept(page), { timeout: 30_000 }).toBe(true);
+  site.worker = BUILT().replace(/PAGE_VERSION = '\w+'/, "PAGE_VERSION = 'next'");
+  site.broken = 'samples/clave.mp3';
+  // What became of the new worker: `redundant` when a file did not come, `installed` when all did.
+  const update = () =>
+    page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.ready;
+      const found = new Promise<ServiceWorker>((resolve) =>
+        registration.addEventListener('updatefound', () => registration.installing && resolve(registration.installing), { once: true }),
+      );
+      await registration.update().catch(() => undefined);
+      const worker = await found;
+      while (worker.state === 'parsed' || worker.state === 'installing') await new Promise((resolve) => setTimeout(resolve, 20));
+      return worker.state;
+    });
+  expect(await update()).toBe('redundant');
+  await expect(updateNote(page)).toHaveCount(0);
+  await page.context().setOffline(true);
+  await page.reload();
+  await page.getByRole('button', { name: 'Play', exact: true }).click();
+  await expect(page.locator('.now-card .panel[data-now]')).toHaveCount(1, { timeout: 15_000 });
+  expect(await page.evaluate(async () => (await (await fetch('samples/clave.mp3')).arrayBuffer()).byteLength)).toBeGreaterThan(1000);
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await page.context().setOffline(false);
+  site.broken = null;
+  expect(await update()).toBe('installed');
+  await expect(updateNote(page)).toBeVisible();
   await site.goAway();
 });
 

@@ -1,6 +1,6 @@
 import type { DrillRecord, PassRecord } from '../../practice/journal';
 import type { Direction, Hands, Level } from '../../vocabulary';
-import { toAscii } from '../ascii';
+import { plainName } from '../plain-name';
 
 /** What a teacher asks for: these bars of this chart, set like this, until so many passes are clean at the goal. */
 export interface Assignment {
@@ -79,16 +79,8 @@ export const writeResults = (results: Results): string =>
 
 /** A file name, safe on every system: `low-tide_bars-1-4.tarea.json`. */
 export function assignmentFileName({ title, loop }: Pick<Assignment, 'title' | 'loop'>): string {
-  return `${[plain(title) || 'montuno', ...(loop ? [`bars-${loop.fromBar + 1}-${loop.toBar}`] : [])].join('_')}${ASSIGNMENT_END}`;
+  return `${[plainName(title) || 'montuno', ...(loop ? [`bars-${loop.fromBar + 1}-${loop.toBar}`] : [])].join('_')}${ASSIGNMENT_END}`;
 }
 /** A file name for results, with who made them in front: `ines_low-tide.resultado.json`. */
 export const resultsFileName = ({ title, who }: Pick<Results, 'title' | 'who'>): string =>
-  `${[plain(who), plain(title) || 'montuno'].filter((part) => part !== '').join('_')}${RESULTS_END}`;
-
-const plain = (text: string): string =>
-  toAscii(text)
-    .toLowerCase()
-    .replace(/['"]/g, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .slice(0, 60)
-    .replace(/^-+|-+$/g, '');
+  `${[plainName(who), plainName(title) || 'montuno'].filter((part) => part !== '').join('_')}${RESULTS_END}`;

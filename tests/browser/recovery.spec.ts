@@ -1,0 +1,51 @@
+/** What a person typed outlives the page that it was typed into, whatever the page was doing when it went. */
+import { expect, type Page, test } from '@playwright/test';
+import { expectClean, witness } from './witness';
+
+const TYPED = 'title: Typed in time\nkey: F\nclave: 2-3 son\n\n[A]\n| Gm7 | C7 | F6 | D7 |\n';
+const editor = (page: Page) => page.getByRole('textbox', { name: 'Chart text' });
+
+test('A page that is closed in the middle of a write has lost nothing when it is opened again, and then the database has it too', async ({
+  context,
+}) => {
+  const leaving = await context.newPage();
+  await leaving.goto('./#/chart');
+  await expect(editor(leaving)).toBeVisible();
+  // The database takes the write and never ends it, as when the process is killed under it.
+  await leaving.evaluate(() => {
+    const nothing = { value: () => undefined };
+    const stuck = Object.create(IDBRequest.prototype, {
+      addEventListener: nothing,
+      removeEventListener: nothing,
+    }) as IDBRequest<IDBValidKey>;
+    IDBObjectStore.prototype.put = () => stuck;
+  });
+  await editor(leaving).fill(TYPED);
+  await expect.poll(() => leaving.evaluate(() => JSON.stringify(localStorage))).toContain('Typed in time');
+  await leaving.close({ runBeforeUnload: false });
+
+  const next = await context.newPage();
+  const seen = witness(next);
+  await next.goto('./#/chart');
+  await expect(editor(next)).toHaveValue(TYPED);
+  await editor(next).press('ControlOrMeta+End');
+  await editor(next).pressSequentially('; and on');
+  await expect(next.getByText('Kept on this device.')).toBeVisible();
+  await expect.poll(() => next.evaluate(() => JSON.stringify(localStorage))).not.toContain('Typed in time');
+  await next.reload();
+  await expect(editor(next)).toHaveValue(`${TYPED}; and on`);
+  expectClean(seen);
+});
+
+test('A page whose process dies has kept what it said is kept', async ({ context }) => {
+  const dying = await context.newPage();
+  await dying.goto('./#/chart');
+  await editor(dying).fill(TYPED);
+  await expect(dying.getByText('Kept on this device.')).toBeVisible();
+  const gone = dying.waitForEvent('crash');
+  void dying.goto('chrome://crash').catch(() => undefined);
+  await gone;
+  const next = await context.newPage();
+  await next.goto('./#/chart');
+  await expect(editor(next)).toHaveValue(TYPED);
+});
