@@ -25,6 +25,7 @@ const PARTS: readonly Part[] = [
   { name: 'practice', measure: async () => (await import('./practice')).measurePractice() },
   { name: 'pack', measure: async () => ({ pack: await (await import('./pack')).measurePack() }) },
   { name: 'face', browser: true, measure: async () => (await import('./face')).measureFace() },
+  { name: 'listen', browser: true, measure: async () => (await import('./listen')).measureListen() },
   { name: 'first-sound', browser: true, measure: async () => (await import('./first-sound')).measureFirstSound() },
 ];
 
