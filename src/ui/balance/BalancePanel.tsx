@@ -1,10 +1,10 @@
 import { PARTS } from '../../state/parts';
-import { PLAIN_MIXES } from '../../state/settings';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from '../app/desk-context';
 import { usePanel } from '../app/use-panel';
 import { PartFader } from './PartFader';
+import { PlainMixes } from './PlainMixes';
 import './balance.css';
 
 /** Every part with its switch and level, four mixes with one touch, the ceiling and the tuning. */
@@ -22,14 +22,7 @@ export function BalancePanel(props: { readonly onClose: () => void }) {
           {SETTINGS_SCREEN.close}
         </button>
       </div>
-      <fieldset className="balance-mixes">
-        <legend>{SETTINGS_SCREEN.mixesName}</legend>
-        {PLAIN_MIXES.map((mix) => (
-          <button key={mix} type="button" className="key" onClick={() => run({ kind: 'plain mix', mix })}>
-            {SETTINGS_SCREEN.mixes[mix]}
-          </button>
-        ))}
-      </fieldset>
+      <PlainMixes />
       {PARTS.map((part) => (
         <PartFader key={part} part={part} />
       ))}

@@ -28,7 +28,7 @@ export function PencilSection({
       {section.odd && (
         <path
           className="pencil-ring"
-          d={ringPath(edge + 2 + nameWidth / 2, baseline - letter * 0.34, nameWidth / 2 + 2.2, letter * 0.62)}
+          d={ringPath(edge + 2 + nameWidth / 2, baseline - letter * 0.34, nameWidth / 2 + 2.2, letter * 0.74)}
           fill="none"
           stroke="#000"
           strokeWidth={0.5}

@@ -6,6 +6,7 @@ import { MUSIC_TEXTS } from '../../words/music-texts';
 import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
 import { SCREEN } from '../../words/screen';
 import { useDesk, useRun } from '../app/desk-context';
+import { PlainMixes } from '../balance/PlainMixes';
 import { Choice } from './Choice';
 import { PercussionChoice } from './PercussionChoice';
 import { Picker } from './Picker';
@@ -22,6 +23,7 @@ export function BandGroup(props: { readonly onBalance: () => void }) {
   return (
     <section className="group" aria-label={FIGURE_SCREEN.band}>
       <h3>{FIGURE_SCREEN.band}</h3>
+      <PlainMixes />
       <button type="button" className="key" onClick={props.onBalance}>
         {SCREEN.balance}
       </button>

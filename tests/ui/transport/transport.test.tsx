@@ -118,6 +118,14 @@ describe('The sheet of settings', () => {
     expect(document.activeElement).toBe(button('More'));
   });
 
+  it('has the four plain mixes, each with one touch', async () => {
+    const { user, state } = await transport();
+    await openMore(user);
+    await user.click(button('clave only'));
+    const sounding = Object.entries(state().settings.balance).flatMap(([part, { muted }]) => (muted ? [] : [part]));
+    expect(sounding).toEqual(['clave']);
+  });
+
   it('sets clave, count-in, colour, devices, hands, key, form and level', async () => {
     const { user, state } = await transport();
     await openMore(user);
