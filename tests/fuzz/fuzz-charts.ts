@@ -8,6 +8,7 @@ import { unfold } from '../../src/music/chart/unfold';
 import { writeChart } from '../../src/music/chart/write';
 import { chartText } from '../music/chart/chart-arbitrary';
 import { withoutColumns } from '../music/chart/chart-of';
+import { HANGING_MS, leastTime } from './fuzz-target';
 import { mutate, randomFrom } from './mutate';
 
 /** What a fuzz run saw. */
@@ -16,12 +17,12 @@ export interface FuzzReport {
   readonly mutated: number;
   /** Mutated texts that were still charts. */
   readonly stillCharts: number;
+  /** Of processor time, for one text with all that is done with it. */
   readonly slowestMs: number;
+  /** How far the memory in use rose above where it stood before, in MB. */
+  readonly memoryRiseMegabytes: number;
   readonly failures: readonly { readonly text: string; readonly message: string }[];
 }
-
-/** Longer than this for one text counts as hanging. */
-const HANGING_MS = 2000;
 
 /**
  * Reads `count` generated charts and `mutations` changed copies of each. A generated chart must be read; a changed one may have faults,
@@ -33,18 +34,20 @@ export function fuzzCharts({ seed, count, mutations }: { seed: number; count: nu
   let stillCharts = 0;
   let mutated = 0;
   let slowestMs = 0;
+  const before = process.memoryUsage().rss;
+  let highest = before;
   const check = (text: string, mustRead: boolean): void => {
-    const start = performance.now();
     try {
-      if (checkText(text, mustRead) && !mustRead) stillCharts += 1;
+      const { took, answer } = leastTime(() => checkText(text, mustRead));
+      if (answer && !mustRead) stillCharts += 1;
+      slowestMs = Math.max(slowestMs, took);
+      if (took > HANGING_MS) failures.push({ text, message: `took ${took.toFixed(0)} ms` });
     } catch (error) {
       failures.push({ text, message: error instanceof Error ? error.message : String(error) });
     }
-    const took = performance.now() - start;
-    slowestMs = Math.max(slowestMs, took);
-    if (took > HANGING_MS) failures.push({ text, message: `took ${took} ms` });
   };
   for (let done = 0; done < count; done += 500) {
+    highest = Math.max(highest, process.memoryUsage().rss);
     for (const text of fc.sample(chartText, { seed: seed + done, numRuns: Math.min(500, count - done) })) {
       check(text, true);
       check(noise(random), false);
@@ -54,7 +57,14 @@ export function fuzzCharts({ seed, count, mutations }: { seed: number; count: nu
       }
     }
   }
-  return { generated: count, mutated, stillCharts, slowestMs: Math.round(slowestMs), failures };
+  return {
+    generated: count,
+    mutated,
+    stillCharts,
+    slowestMs: Math.round(slowestMs),
+    memoryRiseMegabytes: Math.round((highest - before) / 1e6),
+    failures,
+  };
 }
 
 /** Characters of any kind, or of the chart language alone, in no order. */

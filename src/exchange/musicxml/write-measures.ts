@@ -1,6 +1,7 @@
 import type { NotatedBar, Notation } from '../../layout/notation/notation';
 import type { SoundingBar } from '../../music/chart/chart';
 import type { Score } from '../../music/score';
+import { assert } from '../../vocabulary';
 import { SCORE_FILE_WORDS } from '../../words/score-file';
 import type { WrittenMeasure } from './fold-passes';
 import type { ScorePart } from './score-part';
@@ -18,23 +19,23 @@ export interface PartHeading {
 /** Divisions to the quarter note. */
 const DIVISIONS = 480 / TICKS_PER_DIVISION;
 
-/** The measures of one part. */
-export function measureElements(
+/** The measures of one part, each made when it is asked for: a long score never stands in memory as elements. */
+export function* measureElements(
   part: ScorePart,
   heading: PartHeading,
   score: Score,
   notation: Notation,
   measures: readonly WrittenMeasure[],
-): Xml[] {
+): Generator<Xml> {
   const pickup = score.bars[0]?.kind === 'pickup';
-  return measures.map((measure, index) => {
+  for (const [index, measure] of measures.entries()) {
     const bar = score.bars[measure.bar];
     const notated = notation.bars[measure.bar];
-    if (!bar || !notated) return element('measure');
+    assert(bar && notated, `there is no bar ${measure.bar} to write`);
     const previous = measures[index - 1]?.bar;
     const before = previous === undefined ? null : { bar: score.bars[previous], notated: notation.bars[previous] };
     const number = pickup ? index : index + 1;
-    return element(
+    yield element(
       'measure',
       [
         leftBarline(measure),
@@ -46,7 +47,7 @@ export function measureElements(
       ],
       { number, ...(bar.kind === 'pickup' ? { implicit: 'yes' } : {}) },
     );
-  });
+  }
 }
 
 interface Before {

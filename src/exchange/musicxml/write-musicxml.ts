@@ -40,7 +40,7 @@ export function writeMusicXml(score: Score, options: MusicXmlOptions = {}): stri
   const parts = partsOf(score, notation, options);
   const measures = foldPasses(foldableBars(score, notation, parts));
   const sidesIn = parts.find(({ name }) => name === 'clave') ?? parts[0];
-  return printDocument(
+  return printXml(
     element(
       'score-partwise',
       [
@@ -60,14 +60,13 @@ export function writeMusicXml(score: Score, options: MusicXmlOptions = {}): stri
       ],
       { version: '4.0' },
     ),
+    DOCTYPE,
   );
 }
 
+/** The public identifier that many programs tell a score by. */
 const DOCTYPE =
   '<!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">';
-
-/** The document with the public identifier that many programs tell a score by. */
-const printDocument = (root: Xml): string => printXml(root).replace('\n', `\n${DOCTYPE}\n`);
 
 function identification(score: Score, encodingDate: string | undefined): Xml {
   const { direction, kind } = score.clave;
@@ -100,10 +99,14 @@ function partsOf(score: Score, notation: Notation, { parts }: MusicXmlOptions): 
   ];
 }
 
-/** Every bar with all that is written in it, signs that only remind left out. */
+/** Every bar with what it is compared by: all that is written in it, signs that only remind left out. */
 function foldableBars(score: Score, notation: Notation, parts: readonly ScorePart[]): FoldableBar[] {
+  const times = new Map<number, number>();
+  for (const { writtenBar } of score.bars) times.set(writtenBar, (times.get(writtenBar) ?? 0) + 1);
   return score.bars.map((bar, index) => {
     const notated = notation.bars[index];
+    // A bar that sounds once is compared with no other.
+    const again = (times.get(bar.writtenBar) ?? 0) > 1;
     const voices = parts.flatMap((part) =>
       part.voices.map((voice) =>
         (voice.bars[index]?.events ?? []).map((event) => ({
@@ -120,7 +123,7 @@ function foldableBars(score: Score, notation: Notation, parts: readonly ScorePar
     return {
       writtenBar: bar.writtenBar,
       visit: bar.visit,
-      content: JSON.stringify([bar.side, bar.ticks, chords, voices, visit?.onCue ?? false]),
+      content: again ? JSON.stringify([bar.side, bar.ticks, chords, voices, visit?.onCue ?? false]) : '',
       frame: JSON.stringify([bar.key, notated?.meter, bar.tempo]),
       tiedIn: voices.some((events) => events[0]?.event.tieIn === true),
       once: bar.kind === 'pickup' || bar.restart,
