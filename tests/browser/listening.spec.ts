@@ -1,3 +1,4 @@
+// long because everything here plays through the same keyboard and the same rounds
 /** Playing along in a real browser: a keyboard injected, whole rounds played, what the page says about them, and everything that may go wrong with a device. */
 import { expect, type Page, test } from '@playwright/test';
 import { injectKeyboard } from './fake-keyboard';
