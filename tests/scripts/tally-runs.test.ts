@@ -1,0 +1,21 @@
+import { expect, it } from 'vitest';
+import { type BrowserReport, tallyRuns } from './tally-runs';
+
+/** As the JSON reporter of Playwright 1.64 writes it: suites by file, those of `describe` inside them; a status for each test. */
+const report = (inner: string, outer: string): BrowserReport => ({
+  suites: [
+    {
+      file: 'a.spec.ts',
+      specs: [{ title: 'outer', tests: [{ status: outer }] }],
+      suites: [{ file: 'a.spec.ts', specs: [{ title: 'inner', tests: [{ status: inner }] }] }],
+    },
+  ],
+});
+
+it('counts runs and failures of every test by name, the worst first; a test that passed only on being tried again has failed', () => {
+  expect(tallyRuns([report('expected', 'expected'), report('unexpected', 'expected'), report('flaky', 'skipped')])).toEqual([
+    { name: 'a.spec.ts › inner', runs: 3, failures: 2 },
+    { name: 'a.spec.ts › outer', runs: 2, failures: 0 },
+  ]);
+  expect(tallyRuns([{}])).toEqual([]);
+});
