@@ -21,6 +21,7 @@ const PARTS: readonly Part[] = [
   { name: 'search', measure: async () => (await import('./search')).measureSearch() },
   { name: 'chords', measure: async () => (await import('./chords')).measureChords() },
   { name: 'files', measure: async () => (await import('./files')).measureFiles() },
+  { name: 'pdf', measure: async () => (await import('./pdf')).measurePdf() },
   { name: 'wav', measure: async () => (await import('./wav')).measureWav() },
   { name: 'practice', measure: async () => (await import('./practice')).measurePractice() },
   { name: 'pack', measure: async () => ({ pack: await (await import('./pack')).measurePack() }) },
