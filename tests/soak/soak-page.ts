@@ -3,6 +3,7 @@ import { preview } from 'vite';
 import { randomFrom } from '../fuzz/mutate';
 import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
 import { freePort } from '../scripts/free-port';
+import { heapMb } from './heap';
 import { WITNESS_STARTS } from './witness-starts';
 
 /** What holds the page up while it plays. */
@@ -58,13 +59,6 @@ const hide = (page: Page, hidden: boolean) =>
   page.evaluate(
     `Object.defineProperty(document, 'hidden', { configurable: true, get: () => ${hidden} }), document.dispatchEvent(new Event('visibilitychange')), null`,
   );
-
-async function heapMb(devtools: CDPSession): Promise<number> {
-  await devtools.send('HeapProfiler.collectGarbage');
-  await devtools.send('HeapProfiler.collectGarbage');
-  const { metrics } = await devtools.send('Performance.getMetrics');
-  return (metrics.find(({ name }) => name === 'JSHeapUsedSize')?.value ?? Number.NaN) / 1e6;
-}
 
 const play = (page: Page) => page.getByRole('button', { name: 'Play', exact: true }).click();
 /** Stops, and gives the milliseconds until silence. */
