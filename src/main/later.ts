@@ -1,5 +1,5 @@
 import { createWakeLock } from '../device/wake-lock';
-import { LINK_MARK } from '../exchange/link/lesson';
+import { ASSIGNMENT_MARK, LINK_MARK } from '../exchange/link/lesson';
 import type { Desk } from '../state/desk';
 import { openVisit } from '../ui/visit/open-visit';
 
@@ -11,7 +11,7 @@ export function afterFirstScreen(page: Document, desk: Desk): void {
     if (now.transport.kind !== before.transport.kind) follow();
   });
   follow();
-  openVisit(page, desk, LINK_MARK);
+  openVisit(page, desk, { chart: LINK_MARK, assignment: ASSIGNMENT_MARK });
   // So that it opens at once; a fetch that fails is made again when it is opened.
   import('../ui/transport/MoreSheet').catch(() => undefined);
 }

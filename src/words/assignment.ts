@@ -46,7 +46,7 @@ const expected = (check: Expected): string => {
 /** What is said about assignments and their results. Bars are given from 0 and shown from 1; tempi are half notes a minute. */
 export const ASSIGNMENT_WORDS = {
   title: 'Teacher and student',
-  hint: 'An assignment and its results travel as files, by whatever way you send them. Nothing leaves this device by itself.',
+  hint: 'An assignment travels as a file or a link, its results as a file, by whatever way you send them. Nothing leaves this device by itself.',
   openFile: 'Open an assignment or results',
   dropHere: 'Drop the file here: an assignment is shown first, results join the table.',
   newer:
@@ -65,6 +65,8 @@ export const ASSIGNMENT_WORDS = {
         return `${file}, ${fault.path}: ${fault.found === null ? 'missing' : `found “${fault.found}”`}, expected ${expected(fault.expected)}.`;
     }
   },
+  theLink: 'The link',
+  linkRefused: 'The assignment in this link cannot be opened.',
   moreFaults: (more: number): string => `and ${count(more, 'more fault', 'more faults')} of this kind.`,
 
   make: 'Set an assignment',
@@ -82,6 +84,7 @@ export const ASSIGNMENT_WORDS = {
   due: 'Until',
   note: 'Your words to the student',
   save: 'Save the assignment',
+  makeLink: 'Make a link of it',
 
   offer: (title: string): string => `An assignment: ${title}`,
   offerKnown: 'You have accepted this one before: it goes on from where it was.',

@@ -61,3 +61,44 @@ test('An assignment goes out as a file, is accepted on another device, and its r
   // Its downloads go with it.
   await context.close();
 });
+
+test('An assignment goes out as a link with a code: shown first on the other device, nothing touched, and gone from the address', async ({
+  page,
+  browser,
+}) => {
+  const seen = witness(page);
+  await page.goto('./#/journal');
+  await section(page).getByText('Set an assignment').click();
+  await section(page).getByLabel('Your words to the student').fill('Sing the clave first.');
+  await section(page).getByRole('button', { name: 'Make a link of it' }).click();
+  const address = await section(page).getByRole('textbox', { name: 'The link' }).inputValue();
+  expect(address).toMatch(/#t=1\.[\w-]+$/);
+  await expect(section(page).getByRole('img', { name: /QR code/ })).toBeVisible();
+  // What is typed after it was made is not in it: the link goes.
+  await section(page).getByLabel('Clean passes at the goal').fill('5');
+  await expect(section(page).getByRole('textbox', { name: 'The link' })).toHaveCount(0);
+  expectClean(seen);
+
+  const context = await browser.newContext({ serviceWorkers: 'block', reducedMotion: 'reduce' });
+  const student = await context.newPage();
+  const seenThere = witness(student);
+  await student.goto(address);
+  await expect(student).toHaveURL(/#\/journal$/);
+  await expect(section(student).getByText('An assignment: Last Ferry')).toBeInViewport();
+  await expect(section(student)).toContainText('Sing the clave first.');
+  await section(student).getByRole('button', { name: 'Leave it' }).click();
+  await student.reload();
+  await expect(section(student)).toBeVisible();
+  await expect(section(student)).not.toContainText('An assignment:');
+  await student.goto('about:blank');
+  await student.goto(`${address.slice(0, -6)}AAAAAA`);
+  await expect(section(student)).toContainText('The assignment in this link cannot be opened. A part of it is missing or changed');
+  await student.goto('about:blank');
+  await student.goto(address);
+  await section(student).getByRole('button', { name: 'Accept it' }).click();
+  await expect(section(student)).toContainText('0 of 3 clean at the goal');
+  await student.reload();
+  await expect(section(student)).toContainText('0 of 3 clean at the goal');
+  expectClean(seenThere);
+  await context.close();
+});

@@ -12,6 +12,8 @@ export interface Lesson {
 export const LINK_SETTINGS = ['level', 'tempo', 'goalTempo', 'direction', 'kind', 'transpose', 'hands'] as const;
 /** What a link's part of the address begins with; places begin with `#/`. */
 export const LINK_MARK = '#l=';
+/** … and that of an assignment. */
+export const ASSIGNMENT_MARK = '#t=';
 /** Version of every link made now. */
 export const LINK_VERSION = 1;
 /** The longest part of an address that is made or read, in characters. */

@@ -8,22 +8,26 @@ import {
   writeAssignment,
   writeResults,
 } from '../../exchange/assignment/assignment';
+import { makeAssignmentLink, readAssignmentLink } from '../../exchange/assignment/assignment-link';
 import { type AssignmentFault, readAssignmentFile } from '../../exchange/assignment/read-assignment';
+import type { LinkFault } from '../../exchange/link/lesson';
 import { MAX_SOUNDING_BARS } from '../../music/chart/limits';
 import { readChart } from '../../music/chart/read';
 import { unfold } from '../../music/chart/unfold';
 import { failed, halfNotesPerMinute, ok, type Result } from '../../vocabulary';
+import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { titleOf } from '../chart-text';
 import type { JournalState } from '../journal/journal-state';
 import { keysOf } from '../keys-of';
 import type { Library } from '../library/library';
 import type { DeskOfRoom } from '../library/parts';
+import { madeLink } from '../link/link-room';
 import type { FileSaver, Storage } from '../ports';
 import { encode } from '../records';
 import { settingsForChart } from '../reduce';
 import { DEFAULT_SETTINGS, type Settings } from '../settings';
 import { settingsFrom } from '../settings-record';
-import type { AssignmentRoom, AssignmentState, OfferedAssignment, RefusedFile } from './assignment-state';
+import type { AssignmentRoom, AssignmentState, OfferedAssignment, Order, RefusedFile } from './assignment-state';
 import { ASSIGNMENTS_KEY, type KeptAssignment, readKept, writeKept } from './kept-assignments';
 import { resultsOf } from './progress';
 
@@ -62,6 +66,7 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
     newer: read.kind === 'newer',
     offer: null,
     refused: [],
+    refusedLink: null,
     results: [],
     putAway: null,
   }));
@@ -106,16 +111,31 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
     desk.run({ kind: 'open', chartId: chart });
   };
 
+  /** The chart on the desk under its settings, and what the teacher says beyond. */
+  const ordered = ({ bars, passes, drill, due, note, goalTempo }: Order): Assignment => {
+    const { text, settings } = desk.desk.getState();
+    const { direction, kind, level, hands, transpose, tempo } = settings;
+    const loop = bars === 'loop' ? settings.loop : null;
+    const set = { direction, kind, level, hands, transpose, tempo, goalTempo, loop };
+    return { id: newId(), title: titleOf(text), text, note: note.trim(), ...set, passes, drill, due };
+  };
+
   return {
     store,
     open,
-    make: ({ bars, passes, drill, due, note, goalTempo }) => {
-      const { text, settings } = desk.desk.getState();
-      const { direction, kind, level, hands, transpose, tempo } = settings;
-      const loop = bars === 'loop' ? settings.loop : null;
-      const set = { direction, kind, level, hands, transpose, tempo, goalTempo, loop };
-      const assignment = { id: newId(), title: titleOf(text), text, note: note.trim(), ...set, passes, drill, due };
+    make: (order) => {
+      const assignment = ordered(order);
       save(assignmentFileName(assignment), writeAssignment(assignment));
+    },
+    makeLink: (order, page) => madeLink(makeAssignmentLink(ordered(order)), page),
+    look: (hash) => {
+      const read = readAssignmentLink(hash);
+      const offered = read.ok ? offerOf(read.value, all) : read;
+      if (offered.ok) return store.setState({ offer: offered.value, refused: [], refusedLink: null });
+      const inFile = offered.faults.filter(isOfFile);
+      const ofLink = offered.faults.find((fault) => !isOfFile(fault)) as LinkFault | undefined;
+      const refused = inFile.length > 0 ? [{ id: 0, name: ASSIGNMENT_WORDS.theLink, faults: inFile }] : [];
+      store.setState({ offer: null, refused, refusedLink: ofLink ?? null });
     },
     give: (files) => {
       const refused: RefusedFile[] = [];
@@ -133,14 +153,14 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
       }
       // Opened twice, it is one row.
       const table = new Map([...store.getState().results, ...results].map((one) => [JSON.stringify(one), one]));
-      store.setState({ refused, results: [...table.values()], ...(offer && { offer }) });
+      store.setState({ refused, refusedLink: null, results: [...table.values()], ...(offer && { offer }) });
     },
-    leave: () => store.setState({ offer: null, refused: [] }),
+    leave: () => store.setState({ offer: null, refused: [], refusedLink: null }),
     take: async () => {
       const { offer, newer } = store.getState();
       if (!offer || newer) return;
       const { assignment } = offer;
-      store.setState({ offer: null, refused: [] });
+      store.setState({ offer: null, refused: [], refusedLink: null });
       const before = all.find(({ id }) => id === assignment.id);
       const chart = await chartOn(assignment, before?.chart ?? null);
       // One that was accepted before goes on from where it was.
@@ -165,6 +185,10 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
     clearResults: () => store.setState({ results: [] }),
   };
 }
+
+/** Faults of the file in a link have what was found as a word, or stand in a field. */
+const isOfFile = (fault: LinkFault | AssignmentFault): fault is AssignmentFault =>
+  fault.code === 'field' || typeof fault.found === 'string';
 
 const fromBytes = (bytes: Uint8Array) => readAssignmentFile(new TextDecoder().decode(bytes));
 

@@ -1,10 +1,12 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Assignment, Results } from '../../exchange/assignment/assignment';
 import type { AssignmentFault } from '../../exchange/assignment/read-assignment';
+import type { LinkFault } from '../../exchange/link/lesson';
 import type { GivenFile } from '../library/intake';
+import type { MadeLink } from '../link/link-room';
 import type { KeptAssignment } from './kept-assignments';
 
-/** An assignment out of a file, shown before anything is taken over. */
+/** An assignment out of a file or a link, shown before anything is taken over. */
 export interface OfferedAssignment {
   readonly assignment: Assignment;
   /** Bars as they sound, and the key as printed; null while the chart has faults. */
@@ -31,6 +33,8 @@ export interface AssignmentState {
   readonly newer: boolean;
   readonly offer: OfferedAssignment | null;
   readonly refused: readonly RefusedFile[];
+  /** Why the link that the page was opened with cannot be read; null for none. */
+  readonly refusedLink: LinkFault | null;
   /** Results that were opened; never kept. */
   readonly results: readonly Results[];
   /** Put away last, to be brought back. */
@@ -40,13 +44,17 @@ export interface AssignmentState {
 /** What a teacher says beyond the chart and its settings on the desk. */
 export type Order = Pick<Assignment, 'passes' | 'drill' | 'due' | 'note' | 'goalTempo'> & { readonly bars: 'loop' | 'whole' };
 
-/** Assignments and their results: files in, files out. */
+/** Assignments by file or link, their results by file. */
 export interface AssignmentRoom {
   readonly store: StoreApi<AssignmentState>;
   /** Saves an assignment of the chart on the desk under its settings. */
   readonly make: (order: Order) => void;
+  /** The same as a link: its address, from the page's own, and its code. Nothing is kept. */
+  readonly makeLink: (order: Order, page: string) => MadeLink | LinkFault;
   /** Reads files of both kinds: an assignment is offered, results join the table. Nothing that is kept is touched. */
   readonly give: (files: readonly GivenFile[]) => void;
+  /** Reads the part of an address behind `#`: an assignment is offered. Nothing that is kept is touched. */
+  readonly look: (hash: string) => void;
   readonly leave: () => void;
   /** Puts the offered chart on the shelf with its settings, and keeps the assignment. */
   readonly take: () => Promise<void>;

@@ -6,6 +6,7 @@ import { readLink } from '../../exchange/link/read-link';
 import type { Chart } from '../../music/chart/chart';
 import { readChart } from '../../music/chart/read';
 import { unfold } from '../../music/chart/unfold';
+import type { Result } from '../../vocabulary';
 import { LINK_WORDS } from '../../words/link';
 import { titleOf } from '../chart-text';
 import { keysOf } from '../keys-of';
@@ -54,6 +55,13 @@ export interface LinkRoom {
   readonly take: () => void;
 }
 
+/** The whole address of a link on the page it is made on, with its code; or why there is none. */
+export function madeLink(link: Result<string, LinkFault>, page: string): MadeLink | LinkFault {
+  if (!link.ok) return link.faults[0] ?? { code: 'damaged', found: 0 };
+  const address = page.replace(/#.*$/, '') + link.value;
+  return { address, code: qrPath(address) };
+}
+
 /** Opens the link room over a desk; `addChart` puts a chart on the shelf and returns its id. */
 export function createLinkRoom(desk: DeskOfRoom, addChart: (text: string) => Promise<string>): LinkRoom {
   const store = createStore<LinkState>(() => ({ visit: { kind: 'none' } }));
@@ -63,9 +71,7 @@ export function createLinkRoom(desk: DeskOfRoom, addChart: (text: string) => Pro
       const { text, settings } = desk.desk.getState();
       const travelling = Object.fromEntries(LINK_SETTINGS.map((name) => [name, settings[name]]));
       const link = makeLink({ text, note: note.trim(), settings: travelling });
-      if (!link.ok) return link.faults[0] ?? { code: 'damaged', found: 0 };
-      const address = page.replace(/#.*$/, '') + link.value;
-      return { address, code: qrPath(address) };
+      return madeLink(link, page);
     },
     look: (hash) => {
       if (!hash.startsWith(LINK_MARK)) return;

@@ -1,9 +1,11 @@
 import { useId, useState } from 'react';
-import type { AssignmentRoom } from '../../state/assignment/assignment-state';
+import type { AssignmentRoom, Order } from '../../state/assignment/assignment-state';
 import { TEMPO_RANGE } from '../../vocabulary';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { DRILLS } from '../../words/drills';
 import { useDesk } from '../app/desk-context';
+import { MadeAddress } from '../link/MadeAddress';
+import { Typed } from './Typed';
 
 /** A number as typed, whole and held within its limits; `otherwise` where there is none. */
 const held = (typed: string, low: number, high: number, otherwise: number): number => {
@@ -13,7 +15,7 @@ const held = (typed: string, low: number, high: number, otherwise: number): numb
 /** Clean passes in a row are what the ladder of tempi asks for, too. Design value. */
 const PASSES = '3';
 
-/** Sets an assignment of the chart on the desk, as a file. */
+/** Sets an assignment of the chart on the desk, as a file or a link. */
 export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
   const { settings, faults, music, preferences } = useDesk((state) => state);
   const unit = preferences.tempoUnit;
@@ -28,15 +30,15 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
   const [note, setNote] = useState('');
   const id = useId();
   const goalTyped = goal ?? String(Math.round(settings.goalTempo * perHalf));
-  const save = (): void =>
-    room.make({
-      bars: whole ? 'whole' : 'loop',
-      passes: held(passes, 1, 99, Number(PASSES)),
-      goalTempo: Math.max(TEMPO_RANGE.from, Math.min(TEMPO_RANGE.to, held(goalTyped, 1, 999, settings.goalTempo * perHalf) / perHalf)),
-      drill: drill === '' ? null : { name: drill, seed: seed.trim() === '' ? null : held(seed, 1, 9999, 1) },
-      due: due === '' ? null : due,
-      note,
-    });
+  const [made, setMade] = useState<ReturnType<AssignmentRoom['makeLink']> | null>(null);
+  const order = (): Order => ({
+    bars: whole ? 'whole' : 'loop',
+    passes: held(passes, 1, 99, Number(PASSES)),
+    goalTempo: Math.max(TEMPO_RANGE.from, Math.min(TEMPO_RANGE.to, held(goalTyped, 1, 999, settings.goalTempo * perHalf) / perHalf)),
+    drill: drill === '' ? null : { name: drill, seed: seed.trim() === '' ? null : held(seed, 1, 9999, 1) },
+    due: due === '' ? null : due,
+    note,
+  });
   return (
     <details className="assignment-make no-print">
       <summary>{ASSIGNMENT_WORDS.make}</summary>
@@ -44,8 +46,10 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
         className="assignment-form"
         onSubmit={(event) => {
           event.preventDefault();
-          save();
+          room.make(order());
         }}
+        // A link made before says what stood here then.
+        onChange={() => setMade(null)}
       >
         <p className="caption">{ASSIGNMENT_WORDS.makeHint(music?.score.title ?? '')}</p>
         <div className="assignment-fields">
@@ -79,30 +83,21 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
         <label htmlFor={id}>{ASSIGNMENT_WORDS.note}</label>
         <textarea id={id} className="line-field" rows={2} maxLength={2000} value={note} onChange={(event) => setNote(event.target.value)} />
         {faults.length > 0 && <p className="wrong">{ASSIGNMENT_WORDS.mend}</p>}
-        <button type="submit" className="key" disabled={faults.length > 0}>
-          {ASSIGNMENT_WORDS.save}
-        </button>
+        <div className="journal-row">
+          <button type="submit" className="key" disabled={faults.length > 0}>
+            {ASSIGNMENT_WORDS.save}
+          </button>
+          <button
+            type="button"
+            className="key"
+            disabled={faults.length > 0}
+            onClick={() => setMade(room.makeLink(order(), window.location.href))}
+          >
+            {ASSIGNMENT_WORDS.makeLink}
+          </button>
+        </div>
+        {made && <MadeAddress made={made} />}
       </form>
     </details>
-  );
-}
-
-function Typed(props: {
-  readonly label: string;
-  readonly type: 'number' | 'date';
-  readonly value: string;
-  readonly onType: (typed: string) => void;
-}) {
-  return (
-    <label>
-      {props.label}
-      <input
-        type={props.type}
-        className="line-field"
-        min={props.type === 'number' ? 1 : undefined}
-        value={props.value}
-        onChange={(event) => props.onType(event.target.value)}
-      />
-    </label>
   );
 }

@@ -1,4 +1,4 @@
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { AssignmentRoom } from '../../state/assignment/assignment-state';
 import type { Journal } from '../../state/journal/journal';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
@@ -7,21 +7,24 @@ import { readFiles } from '../chart/FilesDrop';
 import { MakeAssignment } from './MakeAssignment';
 import { OfferedAssignment } from './OfferedAssignment';
 import { OpenAssignments } from './OpenAssignments';
+import { Refused } from './Refused';
 import { ResultsTable } from './ResultsTable';
 import { useAssignments } from './use-assignments';
 import './assignment.css';
 
-/** Faults of one file that are shown; the others are counted. */
-const SHOWN = 3;
-
-/** Assignments out and in, results out and in: everything by file. */
+/** Assignments out and in by file or link, results by file. */
 export function TeacherAndStudent({ journal }: { readonly journal: Journal }) {
   const room = useRoom(useCallback(() => journal.assignments(), [journal]));
   return room && <Section room={room} journal={journal} />;
 }
 
 function Section({ room, journal }: { readonly room: AssignmentRoom; readonly journal: Journal }) {
-  const { offer, newer, putAway } = useAssignments(room, (state) => state);
+  const { offer, newer, putAway, refusedLink } = useAssignments(room, (state) => state);
+  const said = useRef<HTMLDivElement>(null);
+  // What came by link came with the page: it is brought into sight.
+  useEffect(() => {
+    if (offer || refusedLink) said.current?.scrollIntoView({ block: 'nearest' });
+  }, [offer, refusedLink]);
   const input = useRef<HTMLInputElement>(null);
   const [over, setOver] = useState(false);
   const give = (files: readonly File[]): void => void readFiles(files).then(room.give);
@@ -67,7 +70,7 @@ function Section({ room, journal }: { readonly room: AssignmentRoom; readonly jo
           }}
         />
       </div>
-      <div className="assignment-said no-print" aria-live="polite">
+      <div ref={said} className="assignment-said no-print" aria-live="polite">
         {newer && <p className="notice">{ASSIGNMENT_WORDS.newer}</p>}
         <Refused room={room} />
         {offer && <OfferedAssignment room={room} offer={offer} />}
@@ -85,16 +88,4 @@ function Section({ room, journal }: { readonly room: AssignmentRoom; readonly jo
       <MakeAssignment room={room} />
     </section>
   );
-}
-
-function Refused({ room }: { readonly room: AssignmentRoom }) {
-  const refused = useAssignments(room, (state) => state.refused);
-  return refused.map(({ id, name, faults }) => (
-    <div key={id} className="wrong">
-      {faults.slice(0, SHOWN).map((fault) => (
-        <p key={fault.code === 'field' ? fault.path : fault.code}>{ASSIGNMENT_WORDS.fault(name, fault)}</p>
-      ))}
-      {faults.length > SHOWN && <p>{ASSIGNMENT_WORDS.moreFaults(faults.length - SHOWN)}</p>}
-    </div>
-  ));
 }

@@ -1,10 +1,11 @@
 import { useId, useState } from 'react';
-import type { LinkRoom, MadeLink } from '../../state/link/link-room';
+import type { LinkRoom } from '../../state/link/link-room';
 import { LINK_WORDS } from '../../words/link';
 import { SCREEN } from '../../words/screen';
 import { printedKey } from '../../words/spoken';
 import { useDesk, useDeskItself } from '../app/desk-context';
 import { useRoom } from '../app/use-room';
+import { MadeAddress } from '../link/MadeAddress';
 import { GoalStepper } from '../transport/GoalStepper';
 
 /** Hands the chart on the desk over: a teacher's words, the link, and its code to be read off the screen. */
@@ -60,44 +61,5 @@ function Made({ room, note }: { readonly room: LinkRoom; readonly note: string }
   useDesk((state) => state.text);
   useDesk((state) => state.settings);
   const made = room.make(note, window.location.href);
-  if ('code' in made && 'found' in made) return <p className="wrong">{LINK_WORDS.fault(made.code, made.found)}</p>;
   return <MadeAddress made={made} />;
-}
-
-function MadeAddress({ made }: { readonly made: MadeLink }) {
-  const [copied, setCopied] = useState<boolean | null>(null);
-  const { address, code } = made;
-  const copy = async (): Promise<void> => {
-    const written = navigator.clipboard?.writeText(address).then(
-      () => true,
-      () => false,
-    );
-    setCopied((await written) ?? false);
-  };
-  return (
-    <>
-      <div className="link-line">
-        <input className="line-field" readOnly aria-label={LINK_WORDS.address} value={address} onFocus={(event) => event.target.select()} />
-        <button type="button" className="key" onClick={() => void copy()}>
-          {LINK_WORDS.copy}
-        </button>
-      </div>
-      <p className="caption" role="status">
-        {copied === null ? LINK_WORDS.size(address.length - address.indexOf('#'), 8192) : copied ? LINK_WORDS.copied : LINK_WORDS.notCopied}
-      </p>
-      {code === null && <p className="caption">{LINK_WORDS.noCode}</p>}
-      {code && (
-        <svg
-          className="link-code"
-          role="img"
-          aria-label={LINK_WORDS.code}
-          viewBox={`0 0 ${code.size} ${code.size}`}
-          shapeRendering="crispEdges"
-        >
-          <rect width={code.size} height={code.size} fill="#fff" />
-          <path d={code.path} fill="#000" />
-        </svg>
-      )}
-    </>
-  );
 }

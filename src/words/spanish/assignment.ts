@@ -39,7 +39,7 @@ const expected = (check: Expected): string => {
 /** Assignments and results in Spanish. */
 export const TAREAS: Said<typeof ASSIGNMENT_WORDS> = {
   title: 'Maestro y alumno',
-  hint: 'La tarea y sus resultados viajan como archivos, por donde quieras mandarlos. Nada sale solo de este dispositivo.',
+  hint: 'La tarea viaja como archivo o enlace, sus resultados como archivo, por donde quieras mandarlos. Nada sale solo de este dispositivo.',
   openFile: 'Abrir una tarea o resultados',
   dropHere: 'Suelta aquí el archivo: la tarea se muestra primero, los resultados van a la tabla.',
   newer:
@@ -58,6 +58,8 @@ export const TAREAS: Said<typeof ASSIGNMENT_WORDS> = {
         return `${file}, ${fault.path}: ${fault.found === null ? 'falta' : `dice «${fault.found}»`} y se esperaba ${expected(fault.expected)}.`;
     }
   },
+  theLink: 'El enlace',
+  linkRefused: 'La tarea de este enlace no se puede abrir.',
   moreFaults: (more) => `y ${count(more, 'falta más', 'faltas más')} de este tipo.`,
 
   make: 'Poner una tarea',
@@ -75,6 +77,7 @@ export const TAREAS: Said<typeof ASSIGNMENT_WORDS> = {
   due: 'Hasta',
   note: 'Tus palabras para el alumno',
   save: 'Guardar la tarea',
+  makeLink: 'Hacer un enlace',
 
   offer: (title) => `Una tarea: ${title}`,
   offerKnown: 'Esta ya la aceptaste: sigue desde donde estaba.',

@@ -61,6 +61,28 @@ describe('An assignment', () => {
     expect(student.state().shelf).toEqual([]);
   });
 
+  it('comes by link too: shown first, nothing touched until it is accepted, a damaged one refused with its reason', async () => {
+    const { teacher } = await set();
+    const made = teacher.room.makeLink({ ...ORDER, passes: 4 }, 'https://montuno.example/#/journal');
+    if ('found' in made) throw new Error(made.code);
+    expect(made.address).toMatch(/^https:\/\/montuno\.example\/#t=1\.[\w-]+$/);
+    expect(made.address.length).toBeLessThan(8192);
+    expect(made.code?.path).toMatch(/^M/);
+    const hash = made.address.slice(made.address.indexOf('#'));
+    const device = new DeviceStorage();
+    const student = await page('student', device);
+    await student.settle();
+    const before = [...device.records];
+    student.room.look(`${hash.slice(0, -4)}AAAA`);
+    expect(student.seen()).toMatchObject({ offer: null, refusedLink: { code: 'damaged' } });
+    student.room.look(hash);
+    await student.settle();
+    expect(student.seen()).toMatchObject({ refusedLink: null, offer: { bars: 8, assignment: { title: 'Low Tide', passes: 4, level: 4 } } });
+    expect([...device.records]).toEqual(before);
+    await student.room.take();
+    expect(student.seen().kept).toMatchObject([{ assignment: { loop: { fromBar: 2, toBar: 4 }, note: 'Slowly.' } }]);
+  });
+
   it('goes on the shelf, opens as it was set, and counts the passes over its bars alone', async () => {
     const { file } = await set();
     const device = new DeviceStorage();
