@@ -74,7 +74,9 @@ export function CardView(props: CardViewProps) {
       >
         {card.panels.map((panel, at) => (
           <PanelView
-            key={card.panels.length === 2 && card.panels[0]?.side === card.panels[1]?.side ? `bar ${at}` : `side ${panel.side}`}
+            // By place: when the sides are exchanged nothing moves on the page but what slides.
+            // biome-ignore lint/suspicious/noArrayIndexKey: the place is what a panel is known by
+            key={at}
             panel={panel}
             boxes={boxes[at] as PanelBoxes}
             rows={props.rows}
