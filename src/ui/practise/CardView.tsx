@@ -74,8 +74,7 @@ export function CardView(props: CardViewProps) {
       >
         {card.panels.map((panel, at) => (
           <PanelView
-            // By place: when the sides are exchanged nothing moves on the page but what slides.
-            // biome-ignore lint/suspicious/noArrayIndexKey: the place is what a panel is known by
+            // biome-ignore lint/suspicious/noArrayIndexKey: by place, so that an exchange of the sides moves nothing but what slides
             key={at}
             panel={panel}
             boxes={boxes[at] as PanelBoxes}
