@@ -9,6 +9,7 @@ export const CHART_EDITOR = {
     flat: 'flat',
     sharp: 'sharp',
     head: 'section head',
+    hits: 'hits of the band',
   },
   undo: 'Undo',
   redo: 'Redo',

@@ -12,6 +12,7 @@ const KEYS: readonly (readonly [string, string, string, string])[] = [
   ['♭', '♭', '', WORDS.flat],
   ['♯', '♯', '', WORDS.sharp],
   ['[ ]', '[', ']', WORDS.head],
+  ['{ }', '{', '}', WORDS.hits],
 ];
 
 /** Keeps the focus, and with it the tablet's keyboard, in the text. */

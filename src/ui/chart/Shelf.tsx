@@ -11,14 +11,14 @@ import { SetLists } from './SetLists';
 import { ShelfTools } from './ShelfTools';
 import { useLibraryState } from './use-library';
 
-/** The player's own charts, set lists and the demo book. Opening a chart leaves every other as it was. */
+/** The player's own charts, the demo book and set lists, in the order of `PlaceSteps`. Opening a chart leaves every other as it was. */
 export function Shelf({ library }: { readonly library: Library }) {
   return (
     <div className="shelf">
       <OwnCharts library={library} />
       <div className="shelf-side">
-        <SetLists library={library} />
         <DemoBook />
+        <SetLists library={library} />
       </div>
       <Asides library={library} />
       <SafetySection />

@@ -44,6 +44,7 @@ export const EDITOR: Said<typeof CHART_EDITOR> = {
     flat: 'bemol',
     sharp: 'sostenido',
     head: 'cabeza de sección',
+    hits: 'cortes de la banda',
   },
   undo: 'Deshacer',
   redo: 'Rehacer',

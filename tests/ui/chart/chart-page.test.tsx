@@ -156,6 +156,17 @@ describe('The Chart place', () => {
     await press('[ ] section head', 0, 4);
     expect(state().text).toBe('[Coro]');
     expect(field().selectionStart).toBe(5);
+    type('| D 1 2& |');
+    await press('{ } hits of the band', 4, 8);
+    expect(state().text).toBe('| D {1 2&} |');
+  });
+
+  it('stands in the order in which its steps name it', async () => {
+    await show(<ChartPage />);
+    const steps = within(await screen.findByRole('navigation', { name: 'Further down' })).getAllByRole('button');
+    const names = steps.map((step) => step.textContent);
+    const headings = screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
+    expect(headings.filter((heading) => names.includes(heading))).toEqual(names);
   });
 
   it('writes the chart in another key and back, comments and lines untouched', async () => {
