@@ -44,6 +44,8 @@ for (const size of PHONES) {
     const play = page.locator('.play');
     await play.click();
     await expect(play).toHaveText('Stop');
+    // It has begun to sound: what is said after it is there by then.
+    await expect(page.locator('.panel[data-now]').first()).toBeAttached({ timeout: 20_000 });
     await play.click();
     await expect(page.getByText(/Stop when it hurts/)).toBeInViewport();
     await expect.poll(() => covering(page)).toEqual([]);
