@@ -71,6 +71,7 @@ export default defineConfig({
     target: 'es2022',
     sourcemap: true,
     // Browsers without module preloading fetch the same files a little later; a polyfill would weigh on everyone's first screen.
+    // Nor is a link element made for what a fetched part needs in turn: those links held up the first screen more than they helped (decision 31).
     modulePreload: { polyfill: false, resolveDependencies: () => [] },
     // The first screen is one file: split along what fetched parts share it weighs 2 to 3 KB more, gzipped.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },

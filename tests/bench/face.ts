@@ -4,11 +4,9 @@
  * metrics are those of the Web Vitals (W3C Largest Contentful Paint, Layout Instability, Event Timing); an interaction counts as the
  * longest of its events, and the worst interaction is given (fewer than fifty interactions: the 98th percentile is the maximum).
  */
-import { type Browser, chromium, type Page } from '@playwright/test';
-import { preview } from 'vite';
-import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
-import { freePort } from '../scripts/free-port';
+import type { Browser, Page } from '@playwright/test';
 import { benchChart } from './bench-chart';
+import { onBuiltPage } from './built-page';
 import { median, ofBudget, type Results } from './measure';
 
 const SLOWDOWN = 4;
@@ -150,15 +148,8 @@ async function measurePlayhead(browser: Browser, address: string) {
 }
 
 /** Everything above, medians over several loads, each beside its limit. */
-export async function measureFace(dist = process.env.BROWSER_TEST_DIST ?? 'dist'): Promise<Results> {
-  const server = await preview({
-    logLevel: 'silent',
-    build: { outDir: dist },
-    preview: { host: '127.0.0.1', port: await freePort(), strictPort: true },
-  });
-  const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_ARGUMENTS });
-  try {
-    const address = server.resolvedUrls?.local[0] ?? '';
+export const measureFace = (): Promise<Results> =>
+  onBuiltPage(async (browser, address) => {
     const sessions: Awaited<ReturnType<typeof measureSession>>[] = [];
     for (let time = 0; time < LOADS; time += 1) sessions.push(await measureSession(browser, address));
     const spansOf = (change: Change) => sessions.flatMap(({ spans }) => spans[change]);
@@ -182,8 +173,4 @@ export async function measureFace(dist = process.env.BROWSER_TEST_DIST ?? 'dist'
       playhead128ScriptP95Ms: ofBudget(scriptP95Ms, 4, 'a quarter of a frame'),
       playhead128CommitsPerFrame: commitsPerFrame,
     };
-  } finally {
-    await browser.close();
-    await new Promise((resolve) => server.httpServer.close(resolve));
-  }
-}
+  });

@@ -3,27 +3,18 @@
  * the milliseconds are counted from the click until the first audible frame is computed for the loudspeaker. What the sound device adds after
  * that is not in it. Needs dist/, or the build that BROWSER_TEST_DIST names.
  */
-import { existsSync } from 'node:fs';
 import type { Browser } from '@playwright/test';
-import { chromium } from '@playwright/test';
-import { preview } from 'vite';
-import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
-import { freePort } from '../scripts/free-port';
+import { onBuiltPage, RUNNER_HELPER } from './built-page';
 import { median, ofBudget, type Results } from './measure';
 
 /** Amplitude from which a frame counts as audible: 60 dB below full scale. */
 const AUDIBLE = 0.001;
 
 /** Median milliseconds from pressing Play to the first audible frame, over `runs` cold starts. Throws when nothing sounds within 10 s. */
-export async function measureFirstSound(runs = 5): Promise<Results> {
-  const dist = process.env.BROWSER_TEST_DIST ?? 'dist';
-  if (!existsSync(`${dist}/index.html`)) throw new Error(`no ${dist}/index.html: run npm run build first`);
-  const port = await freePort();
-  const server = await preview({ logLevel: 'silent', build: { outDir: dist }, preview: { host: '127.0.0.1', port, strictPort: true } });
-  const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_ARGUMENTS });
-  try {
+export const measureFirstSound = (runs = 5): Promise<Results> =>
+  onBuiltPage(async (browser, address) => {
     const times: number[] = [];
-    for (let run = 0; run < runs; run += 1) times.push(await coldStart(browser, `http://127.0.0.1:${port}/`));
+    for (let run = 0; run < runs; run += 1) times.push(await coldStart(browser, address));
     return {
       firstSoundMs: ofBudget(
         median(times),
@@ -31,18 +22,13 @@ export async function measureFirstSound(runs = 5): Promise<Results> {
         'one second, in which the thread of thought is not broken (common practice, from memory)',
       ),
     };
-  } finally {
-    await browser.close();
-    await server.close();
-  }
-}
+  });
 
 async function coldStart(browser: Browser, address: string): Promise<number> {
   const context = await browser.newContext();
   try {
     const page = await context.newPage();
-    // The TypeScript runner wraps inner functions in a helper that the page does not have.
-    await page.addInitScript('globalThis.__name ??= (target) => target;');
+    await page.addInitScript(RUNNER_HELPER);
     await page.addInitScript(listenForSound, AUDIBLE);
     await page.goto(address);
     await page.getByRole('button', { name: 'Play', exact: true }).click();

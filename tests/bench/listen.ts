@@ -3,11 +3,9 @@
  * built page in Chromium. To the first audible frame of our piano, counted on the clock of the sound
  * from what was being computed when the message came (what the sound device adds after that is not in it), to the picture that has the lamp lit, and the time the page's thread spends on the message itself.
  */
-import { chromium, type Page } from '@playwright/test';
-import { preview } from 'vite';
+import type { Page } from '@playwright/test';
 import { injectKeyboard } from '../browser/fake-keyboard';
-import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
-import { freePort } from '../scripts/free-port';
+import { onBuiltPage, RUNNER_HELPER } from './built-page';
 import { median, ofBudget, type Results } from './measure';
 
 const NOTES = 24;
@@ -72,8 +70,7 @@ const PROBE = `
 `;
 
 async function openListening(page: Page, address: string): Promise<void> {
-  // The TypeScript runner wraps inner functions in a helper that the page does not have.
-  await page.addInitScript('globalThis.__name ??= (target) => target;');
+  await page.addInitScript(RUNNER_HELPER);
   await injectKeyboard(page);
   await page.addInitScript({ content: PROBE });
   await page.goto(address);
@@ -88,16 +85,10 @@ async function openListening(page: Page, address: string): Promise<void> {
 }
 
 /** Medians and worst of `NOTES` notes. */
-export async function measureListen(dist = process.env.BROWSER_TEST_DIST ?? 'dist'): Promise<Results> {
-  const server = await preview({
-    logLevel: 'silent',
-    build: { outDir: dist },
-    preview: { host: '127.0.0.1', port: await freePort(), strictPort: true },
-  });
-  const browser = await chromium.launch({ executablePath: findBrowser(), args: BROWSER_ARGUMENTS });
-  try {
+export const measureListen = (): Promise<Results> =>
+  onBuiltPage(async (browser, address) => {
     const page = await browser.newPage();
-    await openListening(page, server.resolvedUrls?.local[0] ?? '');
+    await openListening(page, address);
     const notes: (readonly [number, number])[] = [];
     for (let note = 0; note < NOTES; note += 1)
       notes.push((await page.evaluate(`window.oneNote(${48 + ((note * 7) % 36)})`)) as readonly [number, number]);
@@ -112,8 +103,4 @@ export async function measureListen(dist = process.env.BROWSER_TEST_DIST ?? 'dis
       noteHandlerMs: ofBudget(median(handler), 0.5, 'our own limit'),
       noteHandlerWorstMs: Math.max(...handler),
     };
-  } finally {
-    await browser.close();
-    await new Promise((resolve) => server.httpServer.close(resolve));
-  }
-}
+  });

@@ -3,6 +3,13 @@ import { type Download, expect, type Page, test } from '@playwright/test';
 import { expectClean, witness } from './witness';
 
 const section = (page: Page) => page.getByRole('region', { name: 'Teacher and student' });
+/** Opens the form for an assignment of the chart that lies open. */
+async function beginAssignment(page: Page) {
+  const seen = witness(page);
+  await page.goto('./#/journal');
+  await section(page).getByText('Set an assignment').click();
+  return seen;
+}
 const carried = async (page: Page, save: () => Promise<void>): Promise<{ readonly name: string; readonly path: string }> => {
   const waiting = page.waitForEvent('download');
   await save();
@@ -14,9 +21,7 @@ test('An assignment goes out as a file, is accepted on another device, and its r
   page,
   browser,
 }) => {
-  const seen = witness(page);
-  await page.goto('./#/journal');
-  await section(page).getByText('Set an assignment').click();
+  const seen = await beginAssignment(page);
   await section(page).getByLabel('Clean passes at the goal').fill('1');
   await section(page).getByLabel('Goal (half notes a minute)').fill('60');
   await section(page).getByLabel('Your words to the student').fill('Sing the clave first. <b>');
@@ -66,9 +71,7 @@ test('An assignment goes out as a link with a code: shown first on the other dev
   page,
   browser,
 }) => {
-  const seen = witness(page);
-  await page.goto('./#/journal');
-  await section(page).getByText('Set an assignment').click();
+  const seen = await beginAssignment(page);
   await section(page).getByLabel('Your words to the student').fill('Sing the clave first.');
   await section(page).getByRole('button', { name: 'Make a link of it' }).click();
   const address = await section(page).getByRole('textbox', { name: 'The link' }).inputValue();

@@ -2,7 +2,7 @@ import { type Clave, halfNotesPerMinute } from '../../vocabulary';
 import { type Chart, HEADER_NAMES, type HeaderName, type Key, type Meter } from './chart';
 import type { FaultList, Place } from './faults';
 import { nearest } from './nearest';
-import { partLine } from './part-words';
+import { meetPartLine } from './part-words';
 import { type ReadValue, readChanges, readClaveValue, readFigure, readKeyValue, readMeter, readStyle, readTempo } from './read-values';
 
 /** The value of a chart without any header line. A chart in 6/8 has the clave 2-3 bembe and the style bembe instead. */
@@ -52,11 +52,7 @@ export function readHeaderLine(text: string, line: number, faults: FaultList): H
   const typed = match[2] ?? '';
   const name = HEADER_NAMES.find((known) => known === typed.toLowerCase());
   if (!name) {
-    const said = partLine(text);
-    if (said) {
-      faults.add('unknown header', { line, column: (match[1] ?? '').length + 1, text: text.trim() }, said.expected, said.nearest);
-      return null;
-    }
+    if (meetPartLine(text, line, faults)) return null;
     faults.add(
       'unknown header',
       { line, column: (match[1] ?? '').length + 1, text: typed },

@@ -4,7 +4,7 @@ import { checkLength, checkSections } from './check-form';
 import { FaultList, type Place } from './faults';
 import { MAX_TEXT_LENGTH } from './limits';
 import { nearest } from './nearest';
-import { partLine } from './part-words';
+import { meetPartLine } from './part-words';
 import { readForm } from './read-form';
 import { headless, readHead } from './read-head';
 import { type HeaderLine, isHeaderLine, readHeader, readHeaderLine } from './read-header';
@@ -92,11 +92,7 @@ function readSections(lines: readonly TextLine[], meter: Chart['meter'], faults:
     if (text.trim() === '' || isHeaderLine(text)) continue;
     const indent = text.length - text.trimStart().length;
     if (!isHead(text)) {
-      const said = partLine(text);
-      if (said) {
-        faults.add('unknown header', { line, column: indent + 1, text: text.trim() }, said.expected, said.nearest);
-        continue;
-      }
+      if (meetPartLine(text, line, faults)) continue;
       const draft =
         drafts.at(-1) ??
         new SectionDraft(headless(hasHeads ? 'Start' : 'A'), { line, column: indent + 1, text: text.trim() }, meter, faults);

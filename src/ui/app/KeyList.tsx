@@ -4,6 +4,7 @@ import { SETTINGS_SCREEN } from '../../words/settings-screen';
 import { useDesk, useRun } from './desk-context';
 import { useHabitsRoom } from './habits-context';
 import { PedalTable } from './PedalTable';
+import { focusAgain } from './use-panel';
 
 /** The list behind `?`: every key and what it does, and the switch that turns single keys off. */
 export function KeyList(props: { readonly onClose: () => void }) {
@@ -17,9 +18,7 @@ export function KeyList(props: { readonly onClose: () => void }) {
     if (dialog.current?.open === false) dialog.current.showModal();
     // From its top, not from the first control far below.
     heading.current?.focus();
-    return () => {
-      if (before instanceof HTMLElement || before instanceof SVGElement) before.focus({ preventScroll: true });
-    };
+    return () => focusAgain(before);
   }, []);
   return (
     <dialog ref={dialog} className="key-list" aria-labelledby="key-list-title" onClose={props.onClose} onCancel={props.onClose}>

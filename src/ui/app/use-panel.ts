@@ -8,12 +8,17 @@ export interface PanelManners {
   readonly escapeWithin?: boolean;
 }
 
+/** Gives the focus back to where it was, without scrolling there. */
+export function focusAgain(element: Element | null): void {
+  if (element instanceof HTMLElement || element instanceof SVGElement) element.focus({ preventScroll: true });
+}
+
 /** What is open, the last one on top, and whether each would close on this press of Escape. */
 const opened: { readonly wants: (event: KeyboardEvent) => boolean }[] = [];
 
 /**
- * For a panel that opens: it takes the focus, gives it back to where it was when it goes (a panel that leaves the focus, to where it was last), and Escape closes it wherever the
- * focus is: of several, the one that was opened last. The element needs `tabIndex={-1}` to take the focus.
+ * For a panel that opens: it takes the focus, gives it back to where it was when it goes (a panel that leaves the focus, to where it was
+ * last), and Escape closes it wherever the focus is: of several, the one that was opened last. The element needs `tabIndex={-1}` to take the focus.
  */
 export function usePanel(onClose: () => void, manners: PanelManners = {}): RefObject<HTMLElement | null> {
   const panel = useRef<HTMLElement>(null);
@@ -44,7 +49,7 @@ export function usePanel(onClose: () => void, manners: PanelManners = {}): RefOb
       document.removeEventListener('focusin', onFocusIn);
       const { activeElement } = document;
       const lost = activeElement === document.body || isInside(activeElement) || panel.current === null;
-      if (lost && (outside instanceof HTMLElement || outside instanceof SVGElement)) outside.focus({ preventScroll: true });
+      if (lost) focusAgain(outside);
     };
   }, [leavesFocus, escapeWithin]);
   return panel;
