@@ -3,7 +3,7 @@ import './ui/tokens.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createFileSaver } from './device/file-saver';
-import { everyFrame } from './device/frames';
+import { afterFrame, everyFrame } from './device/frames';
 import { browserStorageParts, createStorage } from './device/storage';
 import { timer } from './device/timer';
 import { once } from './main/once';
@@ -55,6 +55,7 @@ async function start(page: Document): Promise<void> {
       return player;
     },
     everyFrame,
+    afterFrame,
     timer,
     now: Date.now,
     newId: randomId,

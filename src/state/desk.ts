@@ -14,10 +14,10 @@ import { cycleAt } from './loop';
 import { createOpener } from './open-chart';
 import { createPipeline, type Pipeline, type Stages } from './pipeline';
 import type { FileSaver, Heard, Player, Storage } from './ports';
-import { reduce, remake, settingsForChart } from './reduce';
+import { reduce, remake, settingsForChart, withSettings } from './reduce';
 import type { Rooms } from './rooms';
 import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from './settings';
-import { createSounding, type EveryFrame } from './sounding';
+import { type AfterFrame, createSounding, type EveryFrame } from './sounding';
 import { addTap, tapTempo } from './tap-tempo';
 
 /** From this many characters, or bars as they sound, a chart is read only when typing pauses. */
@@ -25,6 +25,21 @@ const LONG_TEXT = 8_000;
 const LONG_FORM = 200;
 /** How long that pause is. */
 const READING_MS = 200;
+
+/** Presses that are made in a row, at the piano, while it plays. */
+const PRESSED = [
+  'exchange sides',
+  'another one',
+  'step level',
+  'toggle device',
+  'loop cycle',
+  'loop off',
+  'one bar before',
+  'one bar after',
+  'move loop end',
+] as const satisfies readonly DeskCommand['kind'][];
+type Pressed = Extract<DeskCommand, { kind: (typeof PRESSED)[number] }>;
+const isPressed = (command: Command): command is Pressed => (PRESSED as readonly string[]).includes(command.kind);
 
 /** Everything the desk asks of the world and of the pure stages. */
 export interface DeskPorts {
@@ -42,6 +57,7 @@ export interface DeskPorts {
   readonly loadPlayer: () => Promise<Player>;
   readonly rooms: Rooms;
   readonly everyFrame: EveryFrame;
+  readonly afterFrame: AfterFrame;
   readonly timer: Timer;
   /** Milliseconds since 1970. */
   readonly now: () => number;
@@ -89,6 +105,8 @@ export function createDesk(ports: DeskPorts): Desk {
   const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame);
   const opener = createOpener({ store, keeping, pipeline, demos, fetchDemos, now, newId, stop: sounding.stop });
   let cancelReading: (() => void) | null = null;
+  let toArrange = false;
+  let cancelArranging: (() => void) | null = null;
   let taps: readonly InputMillis[] = [];
 
   /** A long chart is read when typing pauses, so that the text itself never waits. */
@@ -105,7 +123,30 @@ export function createDesk(ports: DeskPorts): Desk {
     cancelReading = ports.timer.after(READING_MS, () => change({ kind: 'type', text: store.getState().text }));
   };
 
+  /** Makes the music that a press has asked for and that still waits for its frame. */
+  const arrange = (): void => {
+    if (!toArrange) return;
+    toArrange = false;
+    cancelArranging?.();
+    store.setState(remake(store.getState(), pipeline));
+  };
+
+  /** The answer to the press, a setting, is drawn before its music is made. */
+  const press = (command: Pressed): void => {
+    const before = store.getState();
+    const after = withSettings(before, command);
+    if (after === before) return;
+    store.setState(after);
+    if (toArrange) return;
+    toArrange = true;
+    cancelArranging = ports.afterFrame(arrange);
+  };
+
   const change = (command: DeskCommand): void => {
+    if (isPressed(command)) {
+      press(command);
+      return;
+    }
     const before = store.getState();
     const after = reduce(before, command, pipeline);
     if (after !== before) store.setState(command.kind === 'type' && after.text !== before.text ? opener.shelved(after, before) : after);
@@ -114,6 +155,7 @@ export function createDesk(ports: DeskPorts): Desk {
   const startAt = (bar: number): void => {
     const { loop } = store.getState().settings;
     if (loop && (bar < loop.fromBar || bar >= loop.toBar)) change({ kind: 'loop off' });
+    arrange();
     sounding.startAt(bar);
   };
 
@@ -153,6 +195,7 @@ export function createDesk(ports: DeskPorts): Desk {
   };
 
   const run = (command: Command): void => {
+    if (!isPressed(command)) arrange();
     const state = store.getState();
     switch (command.kind) {
       case 'play':

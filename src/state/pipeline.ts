@@ -60,6 +60,8 @@ const ARRANGED_BY = [
   'solo',
   'edits',
 ] as const satisfies readonly (keyof Settings)[];
+/** The settings that the music as a whole depends on. */
+export const MADE_BY = [...ARRANGED_BY, 'loop', 'round', 'pulse', 'feel'] as const satisfies readonly (keyof Settings)[];
 /** Settings as far as arranging goes. */
 export type Arranging = Pick<Settings, (typeof ARRANGED_BY)[number]>;
 

@@ -11,8 +11,14 @@ import { heldTempo } from './tap-tempo';
 export function reduce(state: DeskState, command: DeskCommand, pipeline: Pipeline): DeskState {
   if (command.kind === 'type') return withText(state, command.text, pipeline);
   if (command.kind === 'prefer') return { ...state, preferences: { ...state.preferences, ...command.preferences } };
+  const after = withSettings(state, command);
+  return after === state ? state : remake(after, pipeline);
+}
+
+/** The state with the settings alone as the command leaves them; its music is still that of the settings before. */
+export function withSettings(state: DeskState, command: SettingsCommand): DeskState {
   const settings = changedSettings(state, command);
-  return settings === state.settings ? state : remake({ ...state, settings }, pipeline);
+  return settings === state.settings ? state : { ...state, settings };
 }
 
 /** The state with another chart text under the same settings. Faulty text keeps the last good music; a new clave or tempo in the text takes effect. */
@@ -63,7 +69,9 @@ export function remake(state: DeskState, pipeline: Pipeline): DeskState {
   }
 }
 
-function changedSettings(state: DeskState, command: Exclude<DeskCommand, { kind: 'type' | 'prefer' }>): Settings {
+type SettingsCommand = Exclude<DeskCommand, { kind: 'type' | 'prefer' }>;
+
+function changedSettings(state: DeskState, command: SettingsCommand): Settings {
   const { settings } = state;
   const form = (): Form | null => state.music?.whole.form ?? null;
   const looped = (find: (form: Form, loop: Loop) => Loop | null): Settings => {

@@ -1,11 +1,14 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { ChangedThing, DeskState, PlayingState } from './desk-state';
 import { barAt } from './loop';
+import { MADE_BY } from './pipeline';
 import type { Heard, Player } from './ports';
 import { mixOf, type Settings } from './settings';
 
 /** Calls back once a drawn frame until the returned function is called. */
 export type EveryFrame = (onFrame: () => void) => () => void;
+/** Calls back once, when the next frame has been drawn, unless the returned function is called before. */
+export type AfterFrame = (act: () => void) => () => void;
 
 /** The desk's music, sounding: starts, stops and changes the player as the desk changes, and says which bar is heard. */
 export interface Sounding {
@@ -120,7 +123,11 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     else playing.setState({ transport: STOPPED });
   };
 
+  /** A setting is on the desk a moment before its music. */
+  let madeUnder = desk.getState().settings;
   desk.subscribe((now, before) => {
+    const madeBefore = madeUnder;
+    if (now.music !== before.music) madeUnder = now.settings;
     const bars = now.music?.score.form.bars.length ?? 0;
     const otherChart = now.chartId !== before.chartId && now.music !== before.music;
     if (otherChart || playing.getState().startBar >= bars || playing.getState().bar >= bars) cursorTo(0);
@@ -132,7 +139,7 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
     const landing = player.change(now.music.performance);
     announced += 1;
     const fromBar = landing === null ? null : barAt(now.music.score.form.bars, landing);
-    desk.setState({ announcement: { id: announced, thing: changedThing(now, before), fromBar } });
+    desk.setState({ announcement: { id: announced, thing: changedThing(now.settings, madeBefore), fromBar } });
   });
 
   return {
@@ -158,9 +165,8 @@ export function createSounding(desk: StoreApi<DeskState>, loadPlayer: () => Prom
   };
 }
 
-function changedThing(now: DeskState, before: DeskState): ChangedThing {
-  const names = Object.keys(now.settings) as (keyof Settings)[];
-  return names.find((name) => name !== 'balance' && name !== 'view' && now.settings[name] !== before.settings[name]) ?? 'chart';
+function changedThing(now: Settings, before: Settings): ChangedThing {
+  return MADE_BY.find((name) => now[name] !== before[name]) ?? 'chart';
 }
 
 function sameState(a: PlayingState['sound'], b: PlayingState['sound']): boolean {

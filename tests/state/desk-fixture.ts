@@ -265,6 +265,10 @@ export function deskBench(
     saver,
     midi: async (score: Score) => new TextEncoder().encode(score.title),
     loadPlayer: async () => player,
+    afterFrame: (act) => {
+      act();
+      return () => undefined;
+    },
     everyFrame: (onFrame) => {
       frames.add(onFrame);
       return () => frames.delete(onFrame);
