@@ -32,10 +32,14 @@ export interface Announcement {
   readonly fromBar: number | null;
 }
 
-/** Whether what was typed is kept on this device; `cleared` when another tab deleted everything, after which this one keeps nothing more. */
+/**
+ * Whether what was typed is kept on this device; `late` while it owes an answer for longer than the page waits, `cleared` when another tab
+ * deleted everything, after which this one keeps nothing more.
+ */
 export type Keeping =
   | { readonly kind: 'kept' }
   | { readonly kind: 'waiting' }
+  | { readonly kind: 'late' }
   | { readonly kind: 'refused'; readonly reason: string }
   | { readonly kind: 'cleared' };
 

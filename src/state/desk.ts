@@ -8,12 +8,13 @@ import type { HalfNotesPerMinute, InputMillis, Result } from '../vocabulary';
 import { NEW_CHART } from './chart-text';
 import type { Command, DeskCommand } from './command';
 import type { DemoChart, DeskState, PlayingState } from './desk-state';
-import { createKeeping, type Keeping, type Timer } from './keeping';
+import { createKeeping, type Keeping } from './keeping';
 import { keysOf } from './keys-of';
 import { cycleAt } from './loop';
 import { createOpener } from './open-chart';
+import { underChanges } from './patience';
 import { createPipeline, type Pipeline, type Stages } from './pipeline';
-import type { FileSaver, Heard, Player, Storage } from './ports';
+import type { FileSaver, Heard, Player, Storage, Timer } from './ports';
 import { reduce, remake, settingsForChart, withSettings } from './reduce';
 import type { Rooms } from './rooms';
 import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from './settings';
@@ -85,8 +86,10 @@ export interface Desk {
   readonly fetchDemos: () => Promise<void>;
   /** What is fetched when it is first needed. */
   readonly rooms: Rooms;
-  /** Writes what waits to be written. */
+  /** Hands the device what waits to be written; resolves when it has it, or does not answer in time. */
   readonly flush: () => Promise<void>;
+  /** Whether the device answers in time; it is said on the page while it does not. */
+  readonly inTime: Keeping['inTime'];
   /** Fetches the player before it is needed. */
   readonly warm: () => Promise<void>;
 }
@@ -253,16 +256,30 @@ export function createDesk(ports: DeskPorts): Desk {
   ports.storage.onOtherTab((key) => {
     const { chartId } = store.getState();
     if (key === 'shelf') void keeping.meetShelf();
-    if (key === `chart/${chartId}`) void keeping.chart(chartId).then((record) => record && opener.meetOtherTab(chartId, record.text));
+    if (key === `chart/${chartId}`)
+      void keeping.chartOfOtherTab(chartId).then((record) => record && opener.meetOtherTab(chartId, record.text));
   });
 
   ports.storage.onCleared(keeping.seal);
 
   const restore = async (): Promise<void> => {
-    store.setState({ preferences: await keeping.preferences() });
-    await keeping.meetShelf();
-    await opener.open((await keeping.lastChart()) ?? store.getState().chartId);
+    const preferences = keeping.preferences().then((kept) => {
+      store.setState({ preferences: underChanges(kept, DEFAULT_PREFERENCES, store.getState().preferences) });
+    });
+    const lastChart = keeping.lastChart();
+    const known = await keeping.inTime(Promise.all([preferences, keeping.meetShelf(), lastChart]));
+    await opener.open((known ? await lastChart : null) ?? store.getState().chartId);
+    if (!known) void lastChart.then(goOnWith(store.getState()));
   };
+
+  /** Opens the chart of the last visit when it is known at last, unless something was done since. */
+  const goOnWith =
+    ({ chartId, text, settings }: DeskState) =>
+    (lastChart: string | null): void => {
+      const now = store.getState();
+      const isUntouched = now.chartId === chartId && now.text === text && now.settings === settings;
+      if (isUntouched && lastChart !== null && sounding.playing.getState().transport.kind === 'stopped') void opener.open(lastChart);
+    };
 
   const otherDirection = (): Score | null => {
     const { music, settings } = store.getState();
@@ -284,6 +301,7 @@ export function createDesk(ports: DeskPorts): Desk {
     rooms: ports.rooms,
     keep: keeping.keep,
     flush: keeping.flush,
+    inTime: keeping.inTime,
     warm: async () => {
       await Promise.all([warm(), fetchDemos()]);
     },

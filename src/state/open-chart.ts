@@ -2,6 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import { NEW_CHART, titleOf } from './chart-text';
 import type { DemoChart, DeskState, OtherTab, ShelfEntry } from './desk-state';
 import type { Keeping } from './keeping';
+import { underChanges } from './patience';
 import type { Pipeline } from './pipeline';
 import type { ChartRecord } from './records';
 import { remake, settingsForChart, withText } from './reduce';
@@ -65,27 +66,48 @@ export function createOpener({ store, keeping, pipeline, demos, fetchDemos, now,
     if (text !== good) store.setState(withText(store.getState(), text, pipeline));
   };
 
+  /** Counts what was put on the desk or asked for, so that an answer that comes late puts nothing over it. */
+  let turn = 0;
+
   const open = async (chartId: string): Promise<void> => {
-    await keeping.flush();
+    turn += 1;
+    const mine = turn;
+    const { text: typed } = store.getState();
+    void keeping.flush();
     const isIt = ({ id }: DemoChart): boolean => id === chartId;
     if (chartId.startsWith('demo-') && !demos.some(isIt)) await fetchDemos();
     const demo = demos.find(isIt);
-    const record: ChartRecord | null = demo ? { text: demo.text, good: null } : await keeping.chart(chartId);
+    const asked = demo ? Promise.resolve<ChartRecord>({ text: demo.text, good: null }) : keeping.chart(chartId);
+    // Waited for as long as it takes, so that it is said when it takes long.
+    void keeping.inTime(asked);
+    const record = await asked;
     if (!record) return;
+    const fresh = freshSettings(record.good ?? record.text);
+    const kept = keeping.settings(chartId, fresh);
+    const known = await keeping.inTime(kept);
+    if (mine !== turn || store.getState().text !== typed) return;
     stop();
-    putOn(chartId, record, record.text, await keeping.settings(chartId, freshSettings(record.good ?? record.text)));
+    putOn(chartId, record, record.text, known ? await kept : fresh);
+    if (!known) void kept.then((settings) => meetSettings(chartId, settings, fresh));
+  };
+
+  /** Settings that come late go under what was changed since. */
+  const meetSettings = (chartId: string, kept: Settings, fresh: Settings): void => {
+    const state = store.getState();
+    if (state.chartId === chartId) store.setState(remake({ ...state, settings: underChanges(kept, fresh, state.settings) }, pipeline));
   };
 
   const part = (otherTab: OtherTab | null): void => {
-    const { text, settings, shelf } = store.getState();
+    const { text, shelf } = store.getState();
     const entry = entryFor(newId(), text);
-    store.setState({ chartId: entry.id, openedText: null, settings: { ...settings }, otherTab, shelf: [entry, ...shelf] });
+    store.setState({ chartId: entry.id, openedText: null, otherTab, shelf: [entry, ...shelf] });
   };
 
   return {
     open,
     part,
     newChart: () => {
+      turn += 1;
       stop();
       void keeping.flush();
       const entry = entryFor(newId(), NEW_CHART);
@@ -93,6 +115,7 @@ export function createOpener({ store, keeping, pipeline, demos, fetchDemos, now,
       store.setState({ shelf: [entry, ...store.getState().shelf] });
     },
     putQuick: (text) => {
+      turn += 1;
       stop();
       void keeping.flush();
       putOn('quick', { text, good: null }, null, freshSettings(text));
@@ -103,7 +126,6 @@ export function createOpener({ store, keeping, pipeline, demos, fetchDemos, now,
       return {
         ...after,
         chartId: entry.id,
-        keeping: after.keeping.kind === 'cleared' ? after.keeping : { kind: 'waiting' },
         shelf: [entry, ...after.shelf.filter(({ id }) => id !== entry.id)],
       };
     },

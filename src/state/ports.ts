@@ -100,7 +100,12 @@ export interface Player {
   onChange(listener: () => void): () => void;
 }
 
-/** Keeps text by key on this device. Every write says whether it was kept. */
+/** Does something after a while, unless it is called off by what it gives back; the browser's clock in the page, a hand-turned one in tests. */
+export interface Timer {
+  after(ms: number, action: () => void): () => void;
+}
+
+/** Keeps text by key on this device. Every write says whether it was kept; writes of one key reach the device in the order they were asked for. */
 export interface Storage {
   read(key: string): Promise<StorageRead>;
   write(key: string, text: string): Promise<StorageWrite>;

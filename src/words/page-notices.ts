@@ -9,6 +9,7 @@ export const PAGE_NOTICES = {
   otherTabParted: 'This chart was changed in another tab too. Yours goes on here as a chart of its own; nothing is lost.',
   cleared:
     'Everything kept on this device was deleted in another tab. What lies here is still here, but nothing more is kept until the page is loaded anew.',
+  late: 'This device has not answered yet: what you see may not be what was saved last. What you do here stays, and is written as soon as it answers.',
   loadAnew: 'Load the page anew',
   showOther: 'Show the other one',
   keepThis: 'Keep this one as well',

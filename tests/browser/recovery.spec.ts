@@ -49,3 +49,48 @@ test('A page whose process dies has kept what it said is kept', async ({ context
   await next.goto('./#/chart');
   await expect(editor(next)).toHaveValue(TYPED);
 });
+
+test('A page that finds the database held by another opens all the same, says so, and keeps what was typed once it is let go', async ({
+  context,
+}) => {
+  const earlier = await context.newPage();
+  await earlier.goto('./#/chart');
+  await editor(earlier).fill(TYPED);
+  await expect(earlier.getByText('Kept on this device.')).toBeVisible();
+  await earlier.close();
+
+  // A page of the same origin that runs nothing of ours and never lets its transaction end.
+  const holder = await context.newPage();
+  await holder.goto('./licences.txt');
+  await holder.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open('contratiempo');
+        opening.onsuccess = () => {
+          const store = opening.result.transaction('records', 'readwrite').objectStore('records');
+          const again = (): void => {
+            if (!('letGo' in window)) store.get('nothing').onsuccess = again;
+          };
+          again();
+          resolve();
+        };
+      }),
+  );
+  const late = await context.newPage();
+  const seen = witness(late);
+  await late.goto('./#/chart');
+  await expect(editor(late)).toBeVisible({ timeout: 8000 });
+  await expect(late.getByText('This device has not answered yet')).toBeVisible();
+  await expect(editor(late)).not.toHaveValue(TYPED);
+  await editor(late).fill(TYPED.replace('in time', 'while it was held'));
+  await late.getByText('Not kept yet').scrollIntoViewIfNeeded();
+  await holder.evaluate(() => Object.assign(window, { letGo: true }));
+  await expect(late.getByText('Kept on this device.')).toBeVisible();
+  await expect(late.getByText('This device has not answered yet')).toHaveCount(0);
+  await expect(editor(late)).toHaveValue(TYPED.replace('in time', 'while it was held'));
+  const shelf = late.getByRole('region', { name: 'Your charts' });
+  await expect(shelf.getByRole('button', { name: /^Typed in time/ })).toBeVisible();
+  await late.reload();
+  await expect(editor(late)).toHaveValue(TYPED.replace('in time', 'while it was held'));
+  expectClean(seen);
+});

@@ -68,6 +68,16 @@ describe('Storage of the device', () => {
     expect(await next.read('chart/1')).toEqual({ kind: 'found', text: 'newer' });
   });
 
+  it('loses nothing of what was typed while an earlier write hung', async () => {
+    const records = new Map<string, string>();
+    const never = { ...database(), put: () => new Promise(() => undefined) } as unknown as IDBPDatabase;
+    const leaving = createStorage(parts({ openDatabase: async () => never, local: () => small(records) }));
+    void leaving.write('chart/1', 'first');
+    void leaving.write('chart/1', 'first, and on');
+    const next = createStorage(parts({ local: () => small(records) }));
+    expect(await next.read('chart/1')).toEqual({ kind: 'found', text: 'first, and on' });
+  });
+
   it('says that the device is full in plain words', async () => {
     const storage = createStorage(parts({ openDatabase: async () => database(new Map(), full) }));
     expect(await storage.write('chart/1', 'text')).toEqual({ kind: 'refused', reason: 'the storage of this device is full' });

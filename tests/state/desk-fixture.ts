@@ -119,6 +119,18 @@ export class DeviceStorage {
   #tabs = new Set<(key: string) => void>();
   #cleared = new Set<() => void>();
 
+  /** While set, what it says yes to waits for `answer()`; what was asked first is answered first. */
+  hangs: ((act: 'read' | 'write', key: string) => boolean) | null = null;
+  #stuck: (() => void)[] = [];
+  /** Everything that hangs goes on, in the order it was asked for. */
+  answer(): void {
+    this.hangs = null;
+    for (const go of this.#stuck.splice(0)) go();
+  }
+  async #hang(act: 'read' | 'write', key: string): Promise<void> {
+    if (this.hangs?.(act, key)) await new Promise<void>((resolve) => this.#stuck.push(resolve));
+  }
+
   /** Held before every write of the journal, where a test wants to come between. */
   journalGate: (() => Promise<void>) | null = null;
   /** The journal of the device. */
@@ -145,7 +157,10 @@ export class DeviceStorage {
   /** The whole device, as the archive gives it. */
   archive(): Archive {
     return {
-      all: async () => new Map(this.records),
+      all: async () => {
+        if (this.hangs) await this.#hang('read', 'everything');
+        return new Map(this.records);
+      },
       remove: async (keys) => {
         for (const key of keys) this.records.delete(key);
       },
@@ -159,11 +174,13 @@ export class DeviceStorage {
     let sealed = false;
     return {
       read: async (key) => {
+        if (this.hangs) await this.#hang('read', key);
         const text = this.records.get(key);
         return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
       },
       write: async (key, text): Promise<StorageWrite> => {
         if (sealed) return { kind: 'refused', reason: 'everything was deleted in another tab' };
+        if (this.hangs) await this.#hang('write', key);
         if (this.refuses?.(key)) return { kind: 'refused', reason: this.reason };
         this.records.set(key, text);
         for (const tell of this.#tabs) if (!own.has(tell)) tell(key);

@@ -68,6 +68,17 @@ describe('Keeping', () => {
     expect(bench.desk.desk.getState().text).toBe(`${demo?.text}; mine`);
   });
 
+  it('brings a text that was typed over a demo back under the settings that were set there', async () => {
+    const device = new DeviceStorage();
+    const first = await page(device);
+    first.desk.run({ kind: 'set', settings: { level: 4, hands: 'wide' } });
+    await first.settle();
+    first.desk.run({ kind: 'type', text: MINE });
+    await first.settle();
+    const { desk } = await page(device);
+    expect(desk.desk.getState()).toMatchObject({ text: MINE, settings: { level: 4, hands: 'wide' } });
+  });
+
   it('remembers settings for each chart apart', async () => {
     const bench = await page(new DeviceStorage());
     bench.desk.run({ kind: 'set', settings: { level: 4 } });

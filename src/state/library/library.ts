@@ -31,8 +31,8 @@ export async function createLibrary(parts: LibraryParts): Promise<Library> {
   const shelf = createShelf(parts, store);
   const sets = createSets(parts, store);
   const asides = createAsides(parts, store);
-  await shelf.meet();
-  await Promise.all([sets.meetSets(), asides.meetAsides()]);
+  // What the device holds comes onto the shelf when it comes; the shelf opens without it when that takes too long.
+  await parts.desk.inTime(shelf.meet().then(() => Promise.all([sets.meetSets(), asides.meetAsides()])));
   return {
     store,
     editing,

@@ -11,8 +11,10 @@ export interface DeskOfRoom {
   readonly run: (command: Command) => void;
   /** Keeps one more record on this device. */
   readonly keep: (key: string, text: () => string | Promise<string>) => void;
-  /** Writes what waits to be written. */
+  /** Hands the device what waits to be written; resolves when it has it, or does not answer in time. */
   readonly flush: () => Promise<void>;
+  /** Whether the device answers in time; it is said on the page while it does not. */
+  readonly inTime: (answer: Promise<unknown>) => Promise<boolean>;
   readonly demos: readonly DemoChart[];
 }
 

@@ -59,8 +59,9 @@ export async function createSafety(parts: SafetyParts): Promise<Safety> {
 
   const collect = async (): Promise<Backup> => {
     await desk.flush();
-    const records = await archive.all();
-    const entries = await journal.between(0, Number.MAX_SAFE_INTEGER);
+    const kept = Promise.all([archive.all(), journal.between(0, Number.MAX_SAFE_INTEGER)]);
+    if (!(await desk.inTime(kept))) throw new Error('the device has not answered yet');
+    const [records, entries] = await kept;
     return collected(records, desk.desk.getState().shelf, entries, new Date(now()).toISOString());
   };
   /** Runs an act; what the device refuses is shown, never thrown. */
@@ -111,12 +112,13 @@ export async function createSafety(parts: SafetyParts): Promise<Safety> {
     if (texts.has(`chart/${chartId}`) || texts.has(`settings/${chartId}`)) desk.run({ kind: 'open', chartId });
   };
 
-  const safety = decode('safety', (await archive.all().catch(() => new Map<string, string>())).get('safety') ?? '');
-  const { lastBackup } = fieldsOf(safety.kind === 'good' ? safety.body : null);
-  store.setState({
-    persistence: await persistence.state().catch(() => NO_PERSISTENCE),
-    lastBackup: typeof lastBackup === 'number' ? lastBackup : null,
-  });
+  const meetLastBackup = async (): Promise<void> => {
+    const safety = decode('safety', (await archive.all().catch(() => new Map<string, string>())).get('safety') ?? '');
+    const { lastBackup } = fieldsOf(safety.kind === 'good' ? safety.body : null);
+    if (typeof lastBackup === 'number' && store.getState().lastBackup === null) store.setState({ lastBackup });
+  };
+  await desk.inTime(meetLastBackup());
+  store.setState({ persistence: await persistence.state().catch(() => NO_PERSISTENCE) });
 
   return {
     store,

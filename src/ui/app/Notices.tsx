@@ -6,7 +6,7 @@ export function Notices() {
   const run = useRun();
   const { rooms } = useDeskItself();
   const otherTab = useDesk((state) => state.otherTab);
-  const cleared = useDesk((state) => state.keeping.kind === 'cleared');
+  const keeping = useDesk((state) => state.keeping.kind);
   const putAside = useDesk((state) => state.putAside.length);
   const trouble = useDesk((state) => state.trouble);
   const unwritten = useDesk((state) => state.unwritten);
@@ -24,7 +24,8 @@ export function Notices() {
           </button>
         </p>
       )}
-      {cleared && (
+      {keeping === 'late' && <p className="notice">{PAGE_NOTICES.late}</p>}
+      {keeping === 'cleared' && (
         <p className="notice">
           {PAGE_NOTICES.cleared}
           <button type="button" className="plain" onClick={() => window.location.reload()}>

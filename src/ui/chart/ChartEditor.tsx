@@ -61,7 +61,7 @@ export function ChartEditor({ field, children }: { readonly field: TextField; re
 function KeepingLine() {
   const keeping = useDesk((state) => state.keeping);
   const refused = keeping.kind === 'refused';
-  const wrong = refused || keeping.kind === 'cleared';
+  const wrong = refused || keeping.kind === 'late' || keeping.kind === 'cleared';
   return (
     <p className={wrong ? 'keeping wrong' : 'keeping'} role={wrong ? 'alert' : undefined}>
       {CHART_SCREEN.keeping(keeping.kind, refused ? keeping.reason : null)}

@@ -26,6 +26,7 @@ export const CIFRADO: Said<typeof CHART_SCREEN> = {
   keeping: (kind, refused) => {
     if (kind === 'kept') return 'Guardado en este dispositivo.';
     if (kind === 'waiting') return 'Guardando…';
+    if (kind === 'late') return 'Todavía sin guardar: este dispositivo no responde. Guarda el cifrado como archivo para estar seguro.';
     if (kind === 'cleared')
       return 'En esta pestaña ya no se guarda nada: todo se borró en otra. Guarda el cifrado como archivo si lo quieres.';
     return `No se guardó en este dispositivo: ${refused ?? 'no dio razón'}. Todo sigue aquí hasta que cierres la página; guarda el cifrado como archivo para estar seguro.`;

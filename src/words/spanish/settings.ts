@@ -116,6 +116,7 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
   otherTabParted: 'Este cifrado se cambió también en otra pestaña. El tuyo sigue aquí como cifrado aparte; no se pierde nada.',
   cleared:
     'Todo lo guardado en este dispositivo se borró en otra pestaña. Lo que tienes aquí sigue aquí, pero no se guarda nada más hasta que la página se cargue de nuevo.',
+  late: 'Este dispositivo todavía no responde: puede que lo que ves no sea lo último que se guardó. Lo que hagas aquí se queda, y se guarda en cuanto responda.',
   loadAnew: 'Cargar la página de nuevo',
   showOther: 'Ver el otro',
   keepThis: 'Guardar también este',
