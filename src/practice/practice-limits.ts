@@ -27,6 +27,8 @@ export const PRACTICE = {
   /** Tempo step: the larger of the two. */
   stepTempo: row(2, 'half notes a minute', TEACHERS),
   stepShare: row(0.03, 'share', TEACHERS),
+  /** What "again, slower" plays, as a share of the tempo that was too fast. */
+  slowerShare: row(0.8, 'share', 'teachers advise to slow down until it is clean; a fifth is ours', 'our design value'),
   cleanNeeded: row(3, 'passes', TEACHERS),
   cleanOf: row(4, 'passes', TEACHERS),
   faultsDown: row(2, 'passes', TEACHERS),

@@ -74,10 +74,6 @@ export const FINDINGS = {
    */
   sentence: (facts: FindingFacts, sixEight = false): string =>
     (SENTENCES[facts.kind] as (facts: FindingFacts, count: Count) => string)(facts, (step) => SPOKEN.count(step, sixEight)),
-  /** The button beside it that makes the loop. */
-  loop: ({ fromBar, toBar }: LoopBars): string => (toBar - fromBar === 1 ? `Loop bar ${toBar}` : `Loop bars ${fromBar + 1}–${toBar}`),
   /** When there is nothing to say. */
   nothing: 'That was in place and in time. Try it a little faster, in another key, or with the clave off.',
-  /** When there was too little to judge. */
-  tooShort: 'Too little to judge yet: play on for a whole clave cycle.',
 } as const;

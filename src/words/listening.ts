@@ -103,6 +103,10 @@ export const LISTENING = {
   unstable: 'The output’s delay wanders: timing is not judged. Close other programs, or use the built-in output.',
   jumped: 'The computer’s clock jumped during this pass, so it is not counted. Just go on.',
   away: 'The page was out of sight during this pass, so it is not counted. Just go on.',
+  /** The same bars as before, at a tempo of so many half notes or quarters a minute. */
+  slower: (tempo: number): string => `Again, slower: ${tempo}`,
+  /** The sentences look at more than the pass in the heading. */
+  together: (passes: number): string => `What follows looks at your last ${passes} passes together.`,
   loopIt: (from: number, to: number): string => (from === to ? `Loop bar ${from}` : `Loop bars ${from} to ${to}`),
   replay: 'Hear your take with the clave',
   otherSide: 'Hear it on the other side',

@@ -100,6 +100,10 @@ test('A round on the other side of the clave is told so once, with a loop', asyn
   await playRound(page, asked, 3, () => ({ offMs: 1920 * MS_PER_TICK }));
   await expect(report(page).getByRole('listitem').first()).toContainText(/side/);
   await expect(report(page).locator('.findings li')).toHaveCount(1);
+  // Those bars are looped already: what is offered is the same again, slower, and it plays at one touch.
+  await report(page).getByRole('button', { name: 'Again, slower: 96' }).click();
+  await expect(page.getByRole('button', { name: 'Stop', exact: true })).toBeVisible();
+  await expect(page.locator('.tempo-open output')).toHaveText('96');
 });
 
 test('The arrangement goes to a digital piano in time with what is heard, every note once, and ends with Stop', async ({ page }) => {

@@ -6,8 +6,9 @@ import type { DeskState, PlayingState } from '../../src/state/desk-state';
 import { judgeStretch } from '../../src/state/listening/judge';
 import { createListening, type ListeningPorts } from '../../src/state/listening/listening';
 import type { NoteSource, Played, SourceName, SourceState } from '../../src/state/listening/ports';
+import type { Music } from '../../src/state/pipeline';
 import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from '../../src/state/settings';
-import { inputMillis } from '../../src/vocabulary';
+import { halfNotesPerMinute, inputMillis, TEMPO_RANGE } from '../../src/vocabulary';
 import { BAR, everyStep, request } from '../audio/player-bench';
 
 class Source implements NoteSource {
@@ -97,7 +98,7 @@ function bench(change: Partial<ListeningPorts> = {}) {
       source.play({ kind: 'note off', midi, at: inputMillis(at + 40) });
     }
   };
-  return { listening, player, sources, commands, kept, pass, playAlong, ticks, store: listening.store, now: () => seconds };
+  return { listening, player, sources, commands, desk, kept, pass, playAlong, ticks, store: listening.store, now: () => seconds };
 }
 
 describe('listening', () => {
@@ -233,6 +234,29 @@ describe('listening', () => {
     await pass(0.4);
     expect(store.getState().replaying).toBeNull();
     expect(store.getState().report, 'the replay itself is not judged').toBe(before);
+  });
+
+  it('plays the bars that a finding names, as a loop and slower where that is asked', async () => {
+    const { listening, player, sources, commands, desk, pass, playAlong, now } = bench();
+    desk.setState({ music: { score: { form: { bars: [{ tick: 0 }, { tick: 1920 }] } } } as unknown as Music });
+    expect(listening.loopOf({ fromBar: 0, toBar: 2 }), 'no report yet').toBeNull();
+    listening.playLoop({ fromBar: 0, toBar: 2 });
+    expect(commands, 'nor anything to loop').toEqual([]);
+    listening.choose('midi');
+    await pass(0.4);
+    player.play(request(everyStep(2)));
+    playAlong(sources.midi, now(), 2, 4);
+    await pass(4 * BAR + 0.6);
+    const before = commands.length;
+    const slower = listening.slowerThan(halfNotesPerMinute(120));
+    expect(slower).toBe(96);
+    expect(listening.slowerThan(halfNotesPerMinute(TEMPO_RANGE.from)), 'no slower than the slowest').toBeNull();
+    listening.playLoop({ fromBar: 0, toBar: 2 }, slower ?? undefined);
+    expect(commands.slice(before)).toEqual([
+      { kind: 'loop bars', loop: { fromBar: 0, toBar: 2 } },
+      { kind: 'set', settings: { tempo: 96 } },
+      { kind: 'play' },
+    ]);
   });
 
   it('keeps ratings by ear', () => {

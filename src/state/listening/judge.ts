@@ -4,10 +4,11 @@ import { matchTake } from '../../practice/match';
 import type { Recorded } from './takes';
 
 /** A stretch, labelled and judged. */
-export type Judged = Pick<PassJudgement, 'matched' | 'assessment'>;
-interface PassJudgement {
+export interface Judged {
   readonly matched: ReturnType<typeof matchTake>;
   readonly assessment: ReturnType<typeof assess>;
+  /** Passes that what is said looks at, the judged one among them. */
+  readonly together: number;
 }
 
 const MOST_SAID = 3;
@@ -31,7 +32,7 @@ const LASTING: ReadonlySet<Finding['facts']['kind']> = new Set([
 export function judgeStretch({ take, wide }: Recorded): Judged {
   const matched = matchTake(take);
   const assessment = assess(take, matched);
-  if (wide === take) return { matched, assessment };
+  if (wide === take) return { matched, assessment, together: 1 };
   const wideMatched = matchTake(wide);
   const seen = assess(wide, wideMatched);
   const all = assessment.clean ? seen.all.filter(({ facts }) => LASTING.has(facts.kind)) : seen.all;
@@ -39,5 +40,6 @@ export function judgeStretch({ take, wide }: Recorded): Judged {
   return {
     matched: { ...wideMatched, strokes: wideMatched.strokes.filter(({ playTick }) => playTick >= take.fromPlayTick - 120) },
     assessment: { ...seen, clean, shareRight, all, findings: all.slice(0, MOST_SAID) },
+    together: Math.round((take.toPlayTick - wide.fromPlayTick) / (take.toPlayTick - take.fromPlayTick)),
   };
 }

@@ -57,6 +57,8 @@ export interface PassReport {
   /** Passes of the music completed before it, from 0; and whether it was a whole one. */
   readonly pass: number;
   readonly wholePass: boolean;
+  /** Passes that the findings look at, this one among them. */
+  readonly together: number;
   /** Why it does not count, or null. */
   readonly interrupted: Interruption | null;
 }

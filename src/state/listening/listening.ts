@@ -2,15 +2,17 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { toInput } from '../../performance/clock-map';
 import type { Performance } from '../../performance/performance';
-import type { Assessment, LoopBars } from '../../practice/finding';
-import type { Matched } from '../../practice/labelled';
-import { type InputMillis, inputMillis } from '../../vocabulary';
+import type { LoopBars } from '../../practice/finding';
+import { PRACTICE } from '../../practice/practice-limits';
+import { type HalfNotesPerMinute, type InputMillis, inputMillis } from '../../vocabulary';
 import type { Desk } from '../desk';
 import { barAt } from '../loop';
 import type { Player, Storage } from '../ports';
-import { mixOf } from '../settings';
+import { type Loop, mixOf } from '../settings';
+import { heldTempo } from '../tap-tempo';
 import { createCalibrating } from './calibrating';
 import { type Calibration, createCalibrations } from './calibrations';
+import type { Judged } from './judge';
 import {
   type Band,
   ensembleOf,
@@ -37,7 +39,7 @@ export interface ListeningPorts {
   readonly keys: { setMode(mode: 'notes' | 'rhythm'): void; setOctave(octaves: number): void };
   readonly sink: NoteSink;
   readonly storage: Storage;
-  readonly judge: (recorded: Recorded) => { readonly matched: Matched; readonly assessment: Assessment };
+  readonly judge: (recorded: Recorded) => Judged;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   /** Calls back every `ms` until the returned function is called, hidden or not. */
@@ -63,8 +65,12 @@ export interface Listening {
   calibrate(): void;
   /** Plays music that is not the chart as it lies on the desk, under the desk's mix; call it inside a gesture. */
   playMusic(performance: Performance): void;
-  /** Loops the bars that a finding names. */
-  loop(bars: LoopBars): void;
+  /** The bars that a finding names, as a loop of the form; null before there is a report. */
+  loopOf(bars: LoopBars): Loop | null;
+  /** What "again, slower" plays after `tempo`; null where it cannot be slower. */
+  slowerThan(tempo: HalfNotesPerMinute): HalfNotesPerMinute | null;
+  /** Plays the bars that a finding names as a loop, at `tempo` where one is given. */
+  playLoop(bars: LoopBars, tempo?: HalfNotesPerMinute): void;
   replay(withWhat: ReplayWith, shiftBars: 0 | 1): void;
   /** The rhythm of the last pass as a figure of the player's own, for the grid to confirm; null before there is one. */
   readFigure(): PlayedFigure | null;
@@ -156,15 +162,15 @@ export function createListening(ports: ListeningPorts): Listening {
       set({ silent: state().silent + 1 });
       return;
     }
-    const { matched, assessment } = ports.judge(recorded);
+    const verdict = ports.judge(recorded);
     reports += 1;
     const { pass, wholePass } = stretch;
-    const report: PassReport = { id: reports, take, matched, assessment, pass, wholePass, interrupted };
+    const report: PassReport = { id: reports, take, ...verdict, pass, wholePass, interrupted };
     set({
       report,
       silent: 0,
       coarse: take.timing === 'coarse' && interrupted === null,
-      tally: wholePass && interrupted === null ? counted(state().tally, take.music.performance, assessment.clean) : state().tally,
+      tally: wholePass && interrupted === null ? counted(state().tally, take.music.performance, verdict.assessment.clean) : state().tally,
     });
   };
 
@@ -286,6 +292,15 @@ export function createListening(ports: ListeningPorts): Listening {
     set({ ...FIRST, plays: state().plays, band: state().band, report: state().report, tally: state().tally });
   };
 
+  const loopOf = (bars: LoopBars): Loop | null => {
+    const { music } = desk.desk.getState();
+    const report = state().report;
+    if (!music || !report) return null;
+    const tickOf = (bar: number): number => report.take.music.performance.bars[bar]?.tick ?? report.take.music.performance.fromTick;
+    const form = music.score.form.bars;
+    return { fromBar: barAt(form, tickOf(bars.fromBar)), toBar: barAt(form, tickOf(bars.toBar - 1)) + 1 };
+  };
+
   return {
     store,
     choose(name) {
@@ -340,15 +355,17 @@ export function createListening(ports: ListeningPorts): Listening {
       set({ calibrating: { kind: 'clicking' } });
       void desk.warm().then(() => playAside(calibrating.start(state().source === 'microphone' ? 'loudspeaker' : 'tapping')));
     },
-    loop(bars) {
-      const { music } = desk.desk.getState();
-      const report = state().report;
-      if (!music || !report) return;
-      const tickOf = (bar: number): number => report.take.music.performance.bars[bar]?.tick ?? report.take.music.performance.fromTick;
-      const form = music.score.form.bars;
-      const fromBar = barAt(form, tickOf(bars.fromBar));
-      const toBar = barAt(form, tickOf(bars.toBar - 1)) + 1;
-      desk.run({ kind: 'loop bars', loop: { fromBar, toBar } });
+    loopOf,
+    slowerThan(tempo) {
+      const slower = heldTempo(tempo * PRACTICE.slowerShare.value);
+      return slower < tempo ? slower : null;
+    },
+    playLoop(bars, tempo) {
+      const loop = loopOf(bars);
+      if (!loop) return;
+      desk.run({ kind: 'loop bars', loop });
+      if (tempo !== undefined) desk.run({ kind: 'set', settings: { tempo } });
+      desk.run({ kind: 'play' });
     },
     replay(withWhat, shiftBars) {
       const report = state().report;

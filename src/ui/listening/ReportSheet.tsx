@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import type { FindingFacts } from '../../practice/finding';
 import type { Listening } from '../../state/listening/listening';
 import type { PassReport } from '../../state/listening/listening-state';
 import type { PlayedFigure } from '../../state/listening/played-figure';
@@ -8,8 +7,8 @@ import { FINDINGS } from '../../words/findings';
 import { LISTENING } from '../../words/listening';
 import { useDesk } from '../app/desk-context';
 import { usePanel } from '../app/use-panel';
-import { Worded } from '../glossary/Worded';
 import { CalibrationOffer } from './CalibrationOffer';
+import { FindingList } from './FindingList';
 import { isMisplaced } from './misplaced';
 import { PlayedInSheet } from './PlayedInSheet';
 import { StepPictureView } from './StepPictureView';
@@ -50,19 +49,9 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
           {verdict && `: ${verdict}`}
         </h2>
         {!wholePass && <p className="caption">{LISTENING.partOnly}</p>}
+        {report.together > 1 && assessment.findings.length > 0 && <p className="caption">{LISTENING.together(report.together)}</p>}
         {assessment.findings.length === 0 && <p>{FINDINGS.nothing}</p>}
-        <ol className="findings">
-          {assessment.findings.map((finding) => (
-            <li key={`${finding.facts.kind} ${finding.loop.fromBar}`}>
-              <p>
-                <Worded text={FINDINGS.sentence(inForm(finding.facts, barOf), take.music.performance.clave.cycleSteps === 12)} />
-              </p>
-              <button type="button" className="key" onClick={() => listening.loop(finding.loop)}>
-                {LISTENING.loopIt(barOf(finding.loop.fromBar) + 1, barOf(finding.loop.toBar - 1) + 1)}
-              </button>
-            </li>
-          ))}
-        </ol>
+        <FindingList listening={listening} report={report} barOf={barOf} />
         <CalibrationOffer listening={listening} timing={take.timing} />
       </div>
       <div className="report-seen">
@@ -85,9 +74,4 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
       </div>
     </section>
   );
-}
-
-/** The facts with their bar counted in the form, as it stands on the screen, and not in the loop. */
-function inForm(facts: FindingFacts, barOf: (index: number) => number): FindingFacts {
-  return 'bar' in facts ? { ...facts, bar: barOf(facts.bar) } : facts;
 }

@@ -75,7 +75,5 @@ const FRASES: Frases = {
 export const HALLAZGOS: Said<typeof FINDINGS> = {
   sentence: (facts: FindingFacts, sixEight = false): string =>
     (FRASES[facts.kind] as (facts: FindingFacts, count: Cuenta) => string)(facts, (step) => PIEZAS.count(step, sixEight)),
-  loop: ({ fromBar, toBar }) => (toBar - fromBar === 1 ? `Repetir el compás ${toBar}` : `Repetir los compases ${fromBar + 1}–${toBar}`),
   nothing: 'Todo estuvo en su sitio y a tiempo. Prueba un poco más rápido, en otro tono o sin la clave.',
-  tooShort: 'Todavía es poco para juzgar: sigue durante todo un ciclo de clave.',
 };

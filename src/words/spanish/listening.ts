@@ -102,6 +102,8 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   unstable: 'El retraso de la salida cambia: no se juzga el tiempo. Cierra otros programas o usa la salida propia.',
   jumped: 'El reloj de la computadora dio un salto en esta pasada, así que no cuenta. Sigue sin más.',
   away: 'La página no estaba a la vista en esta pasada, así que no cuenta. Sigue sin más.',
+  slower: (tempo) => `Otra vez, más lento: ${tempo}`,
+  together: (passes) => `Lo que sigue mira tus últimas ${passes} pasadas juntas.`,
   loopIt: (from, to) => (from === to ? `Repetir el compás ${from}` : `Repetir los compases ${from} a ${to}`),
   replay: 'Oír tu toma con la clave',
   otherSide: 'Oírla por el otro lado',
