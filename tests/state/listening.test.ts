@@ -1,3 +1,4 @@
+// long because every room of listening is tried on one bench
 import { describe, expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createRecorderPlayer } from '../../src/audio/recorder-player';
