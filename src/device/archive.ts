@@ -1,5 +1,6 @@
 import { openDB } from 'idb';
 import type { Archive } from '../state/ports';
+import { giveWay } from './refusal';
 import { DATABASE, PREFIX, STORE, UNCONFIRMED } from './storage';
 
 /** Parts of the browser that the archive stands on; replaced in tests. */
@@ -20,7 +21,7 @@ export interface ArchiveDatabase {
 export function browserArchiveParts(): ArchiveParts {
   return {
     openDatabase: async () => {
-      const database = await openDB(DATABASE, 1, { upgrade: (fresh) => void fresh.createObjectStore(STORE) });
+      const database = await openDB(DATABASE, 1, { upgrade: (fresh) => void fresh.createObjectStore(STORE), blocking: giveWay });
       return {
         entries: async () => {
           const transaction = database.transaction(STORE);

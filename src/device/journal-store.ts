@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { JournalEntry, JournalStore } from '../state/ports';
+import { giveWay, reasonOf } from './refusal';
 
 const DATABASE = 'contratiempo-journal';
 const STORE = 'entries';
@@ -12,6 +13,7 @@ interface Schema extends DBSchema {
 export const openJournal = (): Promise<IDBPDatabase<Schema>> =>
   openDB<Schema>(DATABASE, 1, {
     upgrade: (database) => void database.createObjectStore(STORE, { keyPath: 'id' }).createIndex('at', 'at'),
+    blocking: giveWay,
   });
 
 /** Keeps the journal in IndexedDB, one row an entry. */
@@ -46,7 +48,7 @@ export function createJournalStore(open: () => Promise<IDBPDatabase<Schema>> = o
         });
         return { kind: 'kept' };
       } catch (error) {
-        return { kind: 'refused', reason: error instanceof Error ? error.message || error.name : String(error) };
+        return { kind: 'refused', reason: reasonOf(error) };
       }
     },
     between: async (from, to) => {

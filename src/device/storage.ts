@@ -1,5 +1,6 @@
 import type { IDBPDatabase } from 'idb';
 import type { Storage, StorageRead, StorageWrite } from '../state/ports';
+import { giveWay, isFromNewer, NEWER, reasonOf } from './refusal';
 
 /** The database, its one store, what keys in the small storage begin with, and copies there that the database has yet to confirm. */
 export const DATABASE = 'contratiempo';
@@ -19,7 +20,8 @@ interface Shelf {
 
 /** Parts of the browser that storage stands on; replaced in tests. */
 export interface StorageParts {
-  readonly openDatabase: () => Promise<IDBPDatabase>;
+  /** Opens the database; one that keeps a newer version of the page from opening it is closed, and `onNewer` is told. */
+  readonly openDatabase: (onNewer: () => void) => Promise<IDBPDatabase>;
   /** The small storage that is used when the database cannot be opened. */
   readonly local: () => globalThis.Storage;
   /** Tells other tabs of a write. Null where the browser cannot. */
@@ -27,20 +29,43 @@ export interface StorageParts {
   readonly persist: () => void;
 }
 
+/** Opens the database of this version of the page; `onNewer` is called when it is closed because a newer version wants to change it. */
+export async function openRecords(onNewer: () => void): Promise<IDBPDatabase> {
+  // Fetched apart from the first screen, which does not wait for it.
+  const { openDB } = await import('idb');
+  return openDB(DATABASE, 1, {
+    upgrade: (database) => void database.createObjectStore(STORE),
+    blocking: (current, newer, event) => {
+      giveWay(current, newer, event);
+      // Null where it is deleted.
+      if (newer !== null) onNewer();
+    },
+  });
+}
+
 /** The real parts: IndexedDB, localStorage and a broadcast channel. */
 export function browserStorageParts(): StorageParts {
   return {
-    // Fetched apart from the first screen, which does not wait for it.
-    openDatabase: async () => (await import('idb')).openDB(DATABASE, 1, { upgrade: (database) => void database.createObjectStore(STORE) }),
+    openDatabase: openRecords,
     local: () => window.localStorage,
     channel: 'BroadcastChannel' in window ? new BroadcastChannel(DATABASE) : null,
     persist: () => void navigator.storage?.persist?.().catch(() => false),
   };
 }
 
-/** Keeps records in IndexedDB, or in localStorage where the database is refused. Every failure comes back as `refused` with the browser's own reason. */
+/**
+ * Keeps records in IndexedDB, or in localStorage where the database is refused. Every failure comes back as `refused` with the browser's own reason.
+ * What a newer version of the page has changed is left alone: then charts alone are laid into the small storage, from where the newer one
+ * takes them in beside its own (`createArchive`), and every write is refused.
+ */
 export function createStorage(parts: StorageParts): Storage {
-  const shelf = openShelf(parts);
+  let newer = false;
+  const newerListeners = new Set<() => void>();
+  const tellNewer = (): void => {
+    newer = true;
+    for (const listener of newerListeners) listener();
+  };
+  const shelf = openShelf(parts, tellNewer);
   let asked = false;
   let cleared = false;
   const safe = safeCopies(parts);
@@ -55,7 +80,9 @@ export function createStorage(parts: StorageParts): Storage {
   return {
     read: async (key): Promise<StorageRead> => {
       try {
-        const text = safe.of(key) ?? (await (await shelf).read(key));
+        const laid = safe.of(key);
+        const opened = await shelf;
+        const text = laid ?? (await (newer ? leftBeside(parts) : opened).read(key));
         return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
       } catch (error) {
         return { kind: 'refused', reason: reasonOf(error) };
@@ -65,7 +92,10 @@ export function createStorage(parts: StorageParts): Storage {
       if (cleared) return { kind: 'refused', reason: 'everything was deleted in another tab' };
       const drop = safe.lay(key, text);
       try {
-        await (await shelf).write(key, text);
+        const opened = await shelf;
+        // A copy that was laid for this write would be taken for newer than what the newer version has written.
+        if (newer) drop();
+        await (newer ? leftBeside(parts) : opened).write(key, text);
         drop();
       } catch (error) {
         return { kind: 'refused', reason: reasonOf(error) };
@@ -79,6 +109,11 @@ export function createStorage(parts: StorageParts): Storage {
       hear((said) => {
         if (typeof said === 'string') listener(said);
       }),
+    onNewer: (listener) => {
+      newerListeners.add(listener);
+      if (newer) listener();
+      return () => newerListeners.delete(listener);
+    },
     tellCleared: () => parts.channel?.postMessage(CLEARED),
     onCleared: (listener) =>
       hear((said) => {
@@ -115,9 +150,11 @@ function safeCopies(parts: StorageParts) {
   };
 }
 
-async function openShelf(parts: StorageParts): Promise<Shelf> {
+async function openShelf(parts: StorageParts, onNewer: () => void): Promise<Shelf> {
   try {
-    const database = await within(OPEN_MS, parts.openDatabase());
+    const opening = parts.openDatabase(onNewer);
+    opening.catch((error) => isFromNewer(error) && onNewer());
+    const database = await within(OPEN_MS, opening);
     return {
       read: async (key) => {
         const text: unknown = await database.get(STORE, key);
@@ -133,14 +170,24 @@ async function openShelf(parts: StorageParts): Promise<Shelf> {
   }
 }
 
+/** What is left where a newer version of the page has the database: charts, each for itself, and a refusal of everything else. */
+function leftBeside(parts: StorageParts): Shelf {
+  return {
+    read: async (key) => {
+      const text = key.startsWith('chart/') ? parts.local().getItem(PREFIX + key) : null;
+      if (text === null) throw new Error(NEWER);
+      return text;
+    },
+    write: async (key, text) => {
+      if (key.startsWith('chart/')) parts.local().setItem(PREFIX + key, text);
+      throw new Error(NEWER);
+    },
+  };
+}
+
 function within<Value>(ms: number, promise: Promise<Value>): Promise<Value> {
   return new Promise((resolve, reject) => {
     const timer = setTimeout(() => reject(new Error(`the database did not open within ${ms} ms`)), ms);
     promise.then(resolve, reject).finally(() => clearTimeout(timer));
   });
-}
-
-function reasonOf(error: unknown): string {
-  if (!(error instanceof Error)) return String(error);
-  return error.name === 'QuotaExceededError' ? 'the storage of this device is full' : error.message || error.name;
 }

@@ -34,14 +34,15 @@ export interface Announcement {
 
 /**
  * Whether what was typed is kept on this device; `late` while it owes an answer for longer than the page waits, `cleared` when another tab
- * deleted everything, after which this one keeps nothing more.
+ * deleted everything and `newer` when a newer version of the page has written here, after which this one keeps nothing more.
  */
 export type Keeping =
   | { readonly kind: 'kept' }
   | { readonly kind: 'waiting' }
   | { readonly kind: 'late' }
   | { readonly kind: 'refused'; readonly reason: string }
-  | { readonly kind: 'cleared' };
+  | { readonly kind: 'cleared' }
+  | { readonly kind: 'newer' };
 
 /**
  * What another tab did to the chart that lies here: it saved another text, and either nothing was typed here (`fresh`, choose one)

@@ -90,6 +90,8 @@ export interface Desk {
   readonly flush: () => Promise<void>;
   /** Whether the device answers in time; it is said on the page while it does not. */
   readonly inTime: Keeping['inTime'];
+  /** What this page knows and the device has yet to confirm, by key. */
+  readonly unconfirmed: Keeping['unconfirmed'];
   /** Fetches the player before it is needed. */
   readonly warm: () => Promise<void>;
 }
@@ -261,6 +263,7 @@ export function createDesk(ports: DeskPorts): Desk {
   });
 
   ports.storage.onCleared(keeping.seal);
+  ports.storage.onNewer(keeping.giveWay);
 
   const restore = async (): Promise<void> => {
     const preferences = keeping.preferences().then((kept) => {
@@ -302,6 +305,7 @@ export function createDesk(ports: DeskPorts): Desk {
     keep: keeping.keep,
     flush: keeping.flush,
     inTime: keeping.inTime,
+    unconfirmed: keeping.unconfirmed,
     warm: async () => {
       await Promise.all([warm(), fetchDemos()]);
     },

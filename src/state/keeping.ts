@@ -26,6 +26,10 @@ export interface Keeping extends Pick<Patience, 'inTime'> {
   readonly keep: (key: string, text: () => string | Promise<string>) => void;
   /** Another tab deleted everything: what waits is dropped, and nothing more is written. */
   readonly seal: () => void;
+  /** A newer version of the page has written here: what waits stays in memory, and nothing is tried again. */
+  readonly giveWay: () => void;
+  /** The texts that the device has yet to confirm, by their keys. */
+  readonly unconfirmed: () => Promise<ReadonlyMap<string, string>>;
   /** Hands the device at once what waits to be written; resolves when it has everything, or does not answer in time. */
   readonly flush: () => Promise<void>;
 }
@@ -50,9 +54,11 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
   let lastGood: string | null = null;
   let adopting = false;
   let sealed = false;
+  let outdated = false;
 
   const stateOfKeeping = (): DeskState['keeping'] => {
     if (sealed) return { kind: 'cleared' };
+    if (outdated) return { kind: 'newer' };
     if (refusal !== null) return { kind: 'refused', reason: refusal };
     if (patience.isOwed()) return { kind: 'late' };
     return { kind: waiting.size + underWay.size > 0 ? 'waiting' : 'kept' };
@@ -112,7 +118,7 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     if (sealed) return;
     if (write.kind === 'refused') {
       if (isNewest && !waiting.has(key)) waiting.set(key, text);
-      cancel ??= timer.after(RETRY_MS, () => void flush());
+      if (!outdated) cancel ??= timer.after(RETRY_MS, () => void flush());
       refusal = write.reason;
     } else if (waiting.size + underWay.size === 0) refusal = null;
     say();
@@ -180,6 +186,14 @@ export function createKeeping(desk: StoreApi<DeskState>, storage: Storage, timer
     settings: async (id, fallback) => settingsFrom(await fields(`settings/${id}`, 'settings'), fallback),
     keep,
     flush,
+    giveWay: () => {
+      outdated = true;
+      say();
+    },
+    unconfirmed: async () => {
+      const texts = [...[...underWay].map(([key, { text }]) => [key, text] as const), ...waiting];
+      return new Map(await Promise.all(texts.map(async ([key, text]) => [key, await text()] as const)));
+    },
     seal: () => {
       sealed = true;
       cancel?.();

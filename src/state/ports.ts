@@ -111,6 +111,8 @@ export interface Storage {
   write(key: string, text: string): Promise<StorageWrite>;
   /** Called when another tab wrote `key`. */
   onOtherTab(listener: (key: string) => void): () => void;
+  /** Called when a newer version of the page is found to have changed what is kept here; from then on this one is refused. At once when it is known. */
+  onNewer(listener: () => void): () => void;
   /** Tells other tabs that everything was deleted: from then on theirs refuse to write, so that nothing comes back by halves. */
   tellCleared(): void;
   /** Called when another tab has deleted everything. */

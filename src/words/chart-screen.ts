@@ -21,9 +21,10 @@ export const CHART_SCREEN = {
   section: (visit: { readonly bars: number; readonly side: 2 | 3 }): string =>
     `${visit.bars} ${visit.bars === 1 ? 'bar' : 'bars'}, from the ${visit.side}-side`,
   /** What the page says about keeping the player's work; `refused` is the device's reason, or null when nothing was refused. */
-  keeping: (kind: 'kept' | 'waiting' | 'late' | 'refused' | 'cleared', refused: string | null): string => {
+  keeping: (kind: 'kept' | 'waiting' | 'late' | 'refused' | 'cleared' | 'newer', refused: string | null): string => {
     if (kind === 'kept') return 'Kept on this device.';
     if (kind === 'waiting') return 'Keeping…';
+    if (kind === 'newer') return 'Not kept: a newer version of this page has written here. Save the chart as a file to be safe.';
     if (kind === 'late') return 'Not kept yet: this device has not answered. Save the chart as a file to be safe.';
     if (kind === 'cleared')
       return 'Nothing more is kept in this tab: everything was deleted in another one. Save the chart as a file if you want it.';

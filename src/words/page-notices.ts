@@ -10,6 +10,9 @@ export const PAGE_NOTICES = {
   cleared:
     'Everything kept on this device was deleted in another tab. What lies here is still here, but nothing more is kept until the page is loaded anew.',
   late: 'This device has not answered yet: what you see may not be what was saved last. What you do here stays, and is written as soon as it answers.',
+  newer:
+    'A newer version of this page has written on this device. This one leaves that as it is and keeps nothing. Load the page anew to get the newer one; if this comes again, save a backup of what you made here.',
+  saveBackup: 'Save a backup',
   loadAnew: 'Load the page anew',
   showOther: 'Show the other one',
   keepThis: 'Keep this one as well',

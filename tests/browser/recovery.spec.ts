@@ -94,3 +94,47 @@ test('A page that finds the database held by another opens all the same, says so
   await expect(editor(late)).toHaveValue(TYPED.replace('in time', 'while it was held'));
   expectClean(seen);
 });
+
+test('A page that finds the database changed by a newer version says so, writes nothing over it, and hands out what was made in it', async ({
+  context,
+}) => {
+  const old = await context.newPage();
+  const seen = witness(old);
+  await old.goto('./#/chart');
+  await editor(old).fill(TYPED);
+  await expect(old.getByText('Kept on this device.')).toBeVisible();
+
+  // What a newer version would do, while the older one lies open in another tab.
+  const newer = await context.newPage();
+  await newer.goto('./licences.txt');
+  const contents = () =>
+    newer.evaluate(
+      () =>
+        new Promise<string>((resolve, reject) => {
+          const opening = indexedDB.open('contratiempo', 2);
+          opening.onerror = () => reject(opening.error);
+          opening.onsuccess = () => {
+            const store = opening.result.transaction('records').objectStore('records');
+            const [keys, values] = [store.getAllKeys(), store.getAll()];
+            values.onsuccess = () => resolve(JSON.stringify([keys.result, values.result]));
+          };
+        }),
+    );
+  const before = await contents();
+  await expect(old.getByText('A newer version of this page has written on this device')).toBeVisible();
+  await editor(old).fill(TYPED.replace('in time', 'in the older page'));
+  await expect(old.getByText('Not kept: a newer version')).toBeVisible();
+
+  await old.getByRole('button', { name: 'Load the page anew' }).click();
+  await expect(old.getByText('A newer version of this page has written on this device')).toBeVisible();
+  await editor(old).fill(TYPED.replace('in time', 'after that'));
+  const download = old.waitForEvent('download');
+  await old.locator('.notice').getByRole('button', { name: 'Save a backup' }).click();
+  const saved = await (await download).createReadStream();
+  let backup = '';
+  for await (const chunk of saved) backup += String(chunk);
+  expect(backup).toContain('Typed in the older page');
+  expect(backup).toContain('Typed after that');
+  expect(await contents()).toBe(before);
+  expectClean(seen);
+});

@@ -118,6 +118,16 @@ export class DeviceStorage {
   reason = 'the storage of this device is full';
   #tabs = new Set<(key: string) => void>();
   #cleared = new Set<() => void>();
+  /** What tabs of this version are told when a newer one comes. */
+  #newer = new Set<() => void>();
+  /** A newer version of the page changes what is kept here: from now on every tab is refused. */
+  becomeNewer(): void {
+    this.refuses = () => true;
+    this.refusesReads = true;
+    this.reason = 'a newer version of this page has written here';
+    for (const tell of this.#newer) tell();
+  }
+  refusesReads = false;
 
   /** While set, what it says yes to waits for `answer()`; what was asked first is answered first. */
   hangs: ((act: 'read' | 'write', key: string) => boolean) | null = null;
@@ -159,6 +169,7 @@ export class DeviceStorage {
     return {
       all: async () => {
         if (this.hangs) await this.#hang('read', 'everything');
+        if (this.refusesReads) throw new Error(this.reason);
         return new Map(this.records);
       },
       remove: async (keys) => {
@@ -175,6 +186,7 @@ export class DeviceStorage {
     return {
       read: async (key) => {
         if (this.hangs) await this.#hang('read', key);
+        if (this.refusesReads) return { kind: 'refused', reason: this.reason };
         const text = this.records.get(key);
         return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
       },
@@ -193,6 +205,11 @@ export class DeviceStorage {
       },
       tellCleared: () => {
         for (const tell of this.#cleared) if (!ownCleared.has(tell)) tell();
+      },
+      onNewer: (listener) => {
+        this.#newer.add(listener);
+        if (this.refusesReads) listener();
+        return () => this.#newer.delete(listener);
       },
       onCleared: (listener) => {
         const heard = (): void => {

@@ -89,6 +89,7 @@ function memory(): Storage & { readonly kept: Map<string, string> } {
     onOtherTab: () => () => undefined,
     tellCleared: () => undefined,
     onCleared: () => () => undefined,
+    onNewer: () => () => undefined,
   };
 }
 

@@ -72,6 +72,7 @@ function bench(change: Partial<ListeningPorts> = {}) {
       onOtherTab: () => () => undefined,
       tellCleared: () => undefined,
       onCleared: () => () => undefined,
+      onNewer: () => () => undefined,
     },
     judge: judgeStretch,
     now: () => 1_000_000,

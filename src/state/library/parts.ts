@@ -15,6 +15,8 @@ export interface DeskOfRoom {
   readonly flush: () => Promise<void>;
   /** Whether the device answers in time; it is said on the page while it does not. */
   readonly inTime: (answer: Promise<unknown>) => Promise<boolean>;
+  /** What this page knows and the device has yet to confirm, by key. */
+  readonly unconfirmed: () => Promise<ReadonlyMap<string, string>>;
   readonly demos: readonly DemoChart[];
 }
 

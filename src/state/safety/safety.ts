@@ -41,6 +41,7 @@ interface Before {
   readonly added: readonly string[];
 }
 
+const NO_ANSWER = 'the device has not answered yet';
 const NO_PERSISTENCE = { lasting: null, usage: null, quota: null };
 
 /** Opens safe keeping over a desk. */
@@ -57,12 +58,23 @@ export async function createSafety(parts: SafetyParts): Promise<Safety> {
   }));
   let before: Before | null = null;
 
+  /** What a newer version of the page has written cannot be read here; the backup is then of what was made in this page. */
+  const orLeft = <Kept>(kept: Promise<Kept>, nothing: Kept): Promise<Kept> =>
+    kept.catch((error: unknown) => {
+      if (desk.desk.getState().keeping.kind === 'newer') return nothing;
+      throw error;
+    });
   const collect = async (): Promise<Backup> => {
     await desk.flush();
-    const kept = Promise.all([archive.all(), journal.between(0, Number.MAX_SAFE_INTEGER)]);
-    if (!(await desk.inTime(kept))) throw new Error('the device has not answered yet');
+    const kept = Promise.all([orLeft(archive.all(), new Map<string, string>()), orLeft(journal.between(0, Number.MAX_SAFE_INTEGER), [])]);
+    if (!(await desk.inTime(kept))) throw new Error(NO_ANSWER);
     const [records, entries] = await kept;
-    return collected(records, desk.desk.getState().shelf, entries, new Date(now()).toISOString());
+    return collected(
+      new Map([...records, ...(await desk.unconfirmed())]),
+      desk.desk.getState().shelf,
+      entries,
+      new Date(now()).toISOString(),
+    );
   };
   /** Runs an act; what the device refuses is shown, never thrown. */
   const tried = async (act: () => Promise<void>): Promise<void> => {

@@ -1,3 +1,4 @@
+import type { Rooms } from '../../state/rooms';
 import { PAGE_NOTICES } from '../../words/page-notices';
 import { useDesk, useDeskItself, useRun } from './desk-context';
 
@@ -25,6 +26,17 @@ export function Notices() {
         </p>
       )}
       {keeping === 'late' && <p className="notice">{PAGE_NOTICES.late}</p>}
+      {keeping === 'newer' && (
+        <p className="notice">
+          {PAGE_NOTICES.newer}
+          <button type="button" className="plain" onClick={() => void loadNewest(rooms)}>
+            {PAGE_NOTICES.loadAnew}
+          </button>
+          <button type="button" className="plain" onClick={() => void rooms.safety().then((safety) => safety.saveBackup())}>
+            {PAGE_NOTICES.saveBackup}
+          </button>
+        </p>
+      )}
       {keeping === 'cleared' && (
         <p className="notice">
           {PAGE_NOTICES.cleared}
@@ -46,4 +58,11 @@ export function Notices() {
       {unsaved !== null && <p className="notice">{PAGE_NOTICES.unsaved(unsaved)}</p>}
     </div>
   );
+}
+
+/** Loads the page anew, in the version that waits where there is one: the copy on this device would bring the old one back. */
+async function loadNewest(rooms: Rooms): Promise<void> {
+  const offline = await rooms.offline().catch(() => null);
+  if (offline?.store.getState().copy === 'update') await offline.takeUpdate();
+  else window.location.reload();
 }

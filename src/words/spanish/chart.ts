@@ -2,6 +2,7 @@ import type { CHART_EDITOR } from '../chart-editor';
 import type { CHART_SCREEN } from '../chart-screen';
 import type { Said } from '../language';
 import { compases, lado } from './counting';
+import { razon } from './reasons';
 
 /** The Chart place in Spanish. */
 export const CIFRADO: Said<typeof CHART_SCREEN> = {
@@ -26,10 +27,12 @@ export const CIFRADO: Said<typeof CHART_SCREEN> = {
   keeping: (kind, refused) => {
     if (kind === 'kept') return 'Guardado en este dispositivo.';
     if (kind === 'waiting') return 'Guardando…';
+    if (kind === 'newer')
+      return 'Sin guardar: una versión más nueva de esta página escribió aquí. Guarda el cifrado como archivo para estar seguro.';
     if (kind === 'late') return 'Todavía sin guardar: este dispositivo no responde. Guarda el cifrado como archivo para estar seguro.';
     if (kind === 'cleared')
       return 'En esta pestaña ya no se guarda nada: todo se borró en otra. Guarda el cifrado como archivo si lo quieres.';
-    return `No se guardó en este dispositivo: ${refused ?? 'no dio razón'}. Todo sigue aquí hasta que cierres la página; guarda el cifrado como archivo para estar seguro.`;
+    return `No se guardó en este dispositivo: ${refused === null ? 'no dio razón' : razon(refused)}. Todo sigue aquí hasta que cierres la página; guarda el cifrado como archivo para estar seguro.`;
   },
   moreBars: (count) => `y ${count} compases más`,
 };

@@ -1,5 +1,6 @@
 import type { JOURNAL_WORDS } from '../journal';
 import type { Said } from '../language';
+import { razon } from './reasons';
 
 type Unit = 'half' | 'quarter';
 const tempo = (halfNotes: number, unit: Unit): number => Math.round((unit === 'half' ? halfNotes : halfNotes * 2) * 10) / 10;
@@ -31,7 +32,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   emptyHow: 'Toca con una vuelta puesta o califica una pasada con tu propio oído: cada pasada entera se anota sola.',
   emptyWay: 'Ir a tocar',
   refused: (reason) =>
-    `Este dispositivo no guarda el diario (${reason}). Lo que toques se ve hasta que dejes la página; guárdalo como archivo.`,
+    `Este dispositivo no guarda el diario (${razon(reason)}). Lo que toques se ve hasta que dejes la página; guárdalo como archivo.`,
   newer: (entries) =>
     entries === 1
       ? '1 entrada la escribió una versión más nueva de esta página y se conserva sin tocar.'

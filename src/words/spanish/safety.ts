@@ -1,5 +1,6 @@
 import type { Said } from '../language';
 import type { SAFETY_WORDS } from '../safety';
+import { razon } from './reasons';
 
 const espacio = (bytes: number): string =>
   (bytes < 1_073_741_824 ? `${(bytes / 1_048_576).toFixed(1)} MB` : `${(bytes / 1_073_741_824).toFixed(1)} GB`).replace('.', ',');
@@ -56,7 +57,7 @@ export const RESGUARDO: Said<typeof SAFETY_WORDS> = {
   fault: ({ path, code, found }) => `${path === '' ? '' : `${path}: `}${ESPERADO[code]}${found === '' ? '' : `; se encontró ${found}`}.`,
   merged: 'La copia está dentro.',
   undoMerge: 'Dejar todo como estaba',
-  refused: (reason) => `No se pudo: ${reason}. Nada de lo que escribiste se pierde; prueba otra vez, o guarda antes una copia.`,
+  refused: (reason) => `No se pudo: ${razon(reason)}. Nada de lo que escribiste se pierde; prueba otra vez, o guarda antes una copia.`,
   deleteAll: 'Borrar todo…',
   deleteWhat: (counts) =>
     `Esto borra de este dispositivo ${cifrados(counts.charts)}, ${repertorios(counts.sets)}, ${entradas(counts.entries)} y todos los ajustes. Sin una copia no hay vuelta atrás.`,

@@ -5,6 +5,7 @@ import type { Said } from '../language';
 import type { LANGUAGE_SCREEN } from '../language-screen';
 import type { OWN_FIGURE_SCREEN } from '../own-figure-screen';
 import type { PAGE_NOTICES } from '../page-notices';
+import { razon } from './reasons';
 
 const PASOS = {
   1: 'melodía en octavas, notas del acorde en los golpes que importan',
@@ -117,6 +118,9 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
   cleared:
     'Todo lo guardado en este dispositivo se borró en otra pestaña. Lo que tienes aquí sigue aquí, pero no se guarda nada más hasta que la página se cargue de nuevo.',
   late: 'Este dispositivo todavía no responde: puede que lo que ves no sea lo último que se guardó. Lo que hagas aquí se queda, y se guarda en cuanto responda.',
+  newer:
+    'Una versión más nueva de esta página escribió en este dispositivo. Esta lo deja como está y no guarda nada. Carga la página de nuevo para tener la nueva; si esto vuelve a salir, guarda una copia de lo que hiciste aquí.',
+  saveBackup: 'Guardar una copia',
   loadAnew: 'Cargar la página de nuevo',
   showOther: 'Ver el otro',
   keepThis: 'Guardar también este',
@@ -128,7 +132,7 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
   trouble: (reason) =>
     `No se pudo convertir en música (${reason}). Se conserva la última música buena; por favor, deshaz el último ajuste.`,
   unwritten: (reason) =>
-    `Lo que tocaste no se pudo escribir en el diario: ${reason}. Sigue aquí hasta que cierres la página, y se prueba otra vez después de la próxima pasada.`,
+    `Lo que tocaste no se pudo escribir en el diario: ${razon(reason)}. Sigue aquí hasta que cierres la página, y se prueba otra vez después de la próxima pasada.`,
   saveJournal: 'Guardar el diario como archivo',
   unsaved: (reason) => `El archivo no se hizo (${reason}). Lo demás sigue aquí; inténtalo otra vez.`,
 };

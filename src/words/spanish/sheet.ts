@@ -4,6 +4,7 @@ import type { SHEET_PHRASES, SHEET_WORDS, STAFF_WORDS } from '../sheet';
 import type { SHEET_OPTION_WORDS } from '../sheet-options';
 import { printedNote } from '../spoken';
 import { compas, lado, mayuscula } from './counting';
+import { razon } from './reasons';
 
 const compasesDe = (from: number, to: number): string => (to - from === 1 ? compas(from + 1) : `compases ${from + 1}–${to}`);
 
@@ -110,5 +111,5 @@ export const OPCIONES_DE_HOJA: Said<typeof SHEET_OPTION_WORDS> = {
   tasks: { blank: 'Pentagrama vacío', missing: 'Notas que faltan', crossed: 'Buscar los compases cruzados' },
   answers: 'Respuestas en página aparte',
   teacherText: 'Nota del maestro, impresa en la hoja',
-  notKept: (reason) => `Esto no se guarda en el dispositivo: ${reason}.`,
+  notKept: (reason) => `Esto no se guarda en el dispositivo: ${razon(reason)}.`,
 };

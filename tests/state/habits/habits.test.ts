@@ -16,6 +16,7 @@ function memory(first: Readonly<Record<string, string>> = {}) {
     onOtherTab: () => () => undefined,
     tellCleared: () => undefined,
     onCleared: () => () => undefined,
+    onNewer: () => () => undefined,
   };
   return { kept, storage };
 }
