@@ -27,6 +27,7 @@ const PARTS: readonly Part[] = [
   { name: 'pack', measure: async () => ({ pack: await (await import('./pack')).measurePack() }) },
   { name: 'face', browser: true, measure: async () => (await import('./face')).measureFace() },
   { name: 'listen', browser: true, measure: async () => (await import('./listen')).measureListen() },
+  { name: 'visit', browser: true, measure: async () => (await import('./visit')).measureVisit() },
   { name: 'first-sound', browser: true, measure: async () => (await import('./first-sound')).measureFirstSound() },
 ];
 
