@@ -75,6 +75,14 @@ export const failed = <Fault>(...faults: readonly Fault[]): Result<never, Fault>
 export type Side = 2 | 3;
 /** Which side comes first. */
 export type Direction = '2-3' | '3-2';
+/** The direction that begins on the other side. */
+export const oppositeDirection = (direction: Direction): Direction => (direction === '2-3' ? '3-2' : '2-3');
+/** Meters that have a clave. */
+export type Meter = '4/4' | '6/8';
+/** A full bar, one side of the clave, in ticks. */
+export const fullBarTicks = (meter: Meter): 1440 | 1920 => (meter === '6/8' ? 1440 : 1920);
+/** Steps of a clave cycle: two full bars. */
+export const stepsInCycle = (meter: Meter): 12 | 16 => (meter === '6/8' ? 12 : 16);
 /** Which clave sounds. */
 export type ClaveKind = 'son' | 'rumba' | 'bembe';
 /** The clave of a chart: what sounds, and from which side. */

@@ -1,4 +1,4 @@
-import { type BassStroke, LONGEST_LEAD_TICKS, type PianoStroke, TICKS_PER_STEP } from '../vocabulary';
+import { type BassStroke, LONGEST_LEAD_TICKS, type PianoStroke, stepsInCycle, TICKS_PER_STEP } from '../vocabulary';
 import type { Form } from './chart/chart';
 import type { Score } from './score';
 
@@ -38,7 +38,7 @@ export function vampRanges(form: Form, closed: boolean): BarRange[] {
 function closes({ bars, meter }: Form, { fromBar, toBar }: BarRange): boolean {
   const first = bars[fromBar];
   const last = bars[toBar - 1];
-  const cycle = meter === '6/8' ? 12 : 16;
+  const cycle = stepsInCycle(meter);
   return (
     first !== undefined &&
     last !== undefined &&

@@ -8,11 +8,12 @@ import {
   type HalfNotesPerMinute,
   type Hands,
   type Level,
+  type Meter,
   type PianoStroke,
 } from '../vocabulary';
 import { ARRANGE_DEFAULTS, type ArrangeOptions } from './arrange-options';
 import { bassLine } from './bass/tumbao';
-import type { Chart, ChartNotice, Form, Meter, SoundingBar } from './chart/chart';
+import type { Chart, ChartNotice, Form, SoundingBar } from './chart/chart';
 import { transposeChart } from './chart/transpose-chart';
 import { unfold } from './chart/unfold';
 import type { Alignment } from './clave/alignment';

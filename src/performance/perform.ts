@@ -1,6 +1,5 @@
 import type { Score } from '../music/score';
-import type { BassStroke, PianoStroke } from '../vocabulary';
-import { assert, LONGEST_LEAD_TICKS, TICKS_PER_STEP } from '../vocabulary';
+import { assert, type BassStroke, fullBarTicks, LONGEST_LEAD_TICKS, type PianoStroke, stepsInCycle, TICKS_PER_STEP } from '../vocabulary';
 import type { DraftEvent } from './draft-event';
 import type { Feel } from './feel';
 import { barOf, offsetTicks, STRAIGHT, stepFromTwoSide, voiceOf } from './feel';
@@ -34,7 +33,7 @@ const DRUM_TICKS = TICKS_PER_STEP;
  * pitch, so the same score always gives the same ids. Throws when a stroke lies outside the score's ticks.
  */
 export function perform(score: Score, options: PerformOptions): Performance {
-  const cycleSteps = score.meter === '6/8' ? 12 : 16;
+  const cycleSteps = stepsInCycle(score.meter);
   const drafts: DraftEvent[] = [
     ...(options.sounding.right ? pitched('piano right', score.parts.rightHand) : []),
     ...(options.sounding.left ? pitched('piano left', score.parts.leftHand) : []),
@@ -47,7 +46,7 @@ export function perform(score: Score, options: PerformOptions): Performance {
   ];
   for (const { part, tick } of drafts)
     assert(tick >= score.fromTick && tick < score.toTick, `${part} stroke must lie in [${score.fromTick}, ${score.toTick}), got ${tick}`);
-  const lastBarTicks = score.meter === '6/8' ? 1440 : 1920;
+  const lastBarTicks = fullBarTicks(score.meter);
   if (options.ending) drafts.push(...finalStrokes(score, drafts, lastBarTicks));
   return {
     events: withIds(score, drafts, options.feel ?? STRAIGHT),

@@ -2,7 +2,7 @@ import { readFigure } from '../music/chart/read-values';
 import { pairsFor } from '../music/montuno/patterns';
 import { PATTERN_IDS, type PatternId, percussionPattern } from '../music/percussion/patterns';
 import { STYLES } from '../music/styles/styles';
-import { type Direction, failed, ok, type Result } from '../vocabulary';
+import { type Direction, failed, ok, type Result, stepsInCycle } from '../vocabulary';
 import type { OwnFigure, Settings } from './settings';
 
 /** A style that can be chosen, with what is known about it. */
@@ -56,7 +56,7 @@ export interface PercussionOffer {
 /** The percussion patterns of a meter, in the order of a score; fills are left to the sections. */
 export const percussionChoices = (meter: '4/4' | '6/8'): readonly PercussionOffer[] =>
   PATTERN_IDS.map(percussionPattern)
-    .filter(({ cycle, fill }) => cycle === (meter === '6/8' ? 12 : 16) && fill === null)
+    .filter(({ cycle, fill }) => cycle === stepsInCycle(meter) && fill === null)
     .map(({ id, name, evidence }) => ({ id, name, evidence }));
 
 /** A typed rhythm of two bars as a figure, or what was expected in its place. Example: `ownFigureOf('x.xx.x.x .x.xx.x.', '2-3')`. */

@@ -1,5 +1,5 @@
 import type { Form, SoundingBar } from '../music/chart/chart';
-import { countLeading, TICKS_PER_STEP } from '../vocabulary';
+import { countLeading, stepsInCycle, TICKS_PER_STEP } from '../vocabulary';
 import type { Loop } from './settings';
 
 // A loop may begin in any bar, but it closes only where the clave, carried on past its last bar, stands where its first bar stands.
@@ -12,7 +12,7 @@ export function closes(form: Bars, loop: Loop): boolean {
   const first = form.bars[loop.fromBar];
   const last = form.bars[loop.toBar - 1];
   if (!first || !last || loop.toBar <= loop.fromBar || first.kind === 'pickup') return false;
-  return (last.cycleStep + last.ticks / TICKS_PER_STEP) % cycleSteps(form) === first.cycleStep;
+  return (last.cycleStep + last.ticks / TICKS_PER_STEP) % stepsInCycle(form.meter) === first.cycleStep;
 }
 
 /** The clave cycle that `bar` stands in, or null when the form has no whole cycle there. */
@@ -72,6 +72,5 @@ function snapOutward(form: Bars, latestFrom: number, earliestTo: number): Loop |
   return null;
 }
 
-const cycleSteps = (form: Bars): number => (form.meter === '6/8' ? 12 : 16);
 const beginsCycle = (bar: SoundingBar | undefined): boolean => bar !== undefined && (bar.cycleStep === 0 || bar.restart);
 const clamp = (form: Bars, bar: number): number => Math.max(0, Math.min(bar, form.bars.length - 1));

@@ -5,7 +5,7 @@ import { roundOf, vampRanges } from '../music/score-rounds';
 import { feelNamed } from '../performance/feel';
 import type { PerformOptions } from '../performance/perform';
 import type { Performance } from '../performance/performance';
-import type { Result } from '../vocabulary';
+import { oppositeDirection, type Result } from '../vocabulary';
 import { fitLoop } from './loop';
 import type { CellPair, Loop, Settings } from './settings';
 
@@ -162,7 +162,7 @@ export function createPipeline(stages: Stages): Pipeline {
     read,
     scoreOf: (performance) => madeFrom.get(performance) ?? null,
     otherDirection: (chart, settings) =>
-      arrangeOther(chart, { ...arrangingOf(settings), direction: settings.direction === '2-3' ? '3-2' : '2-3' }, true, null),
+      arrangeOther(chart, { ...arrangingOf(settings), direction: oppositeDirection(settings.direction) }, true, null),
     make: (chart, settings) => {
       const ending = settings.round === 'once, then end';
       const figure = arrangingOf(settings);

@@ -1,5 +1,6 @@
 import type { Chart, Form } from '../music/chart/chart';
 import { styleOf } from '../music/styles/styles';
+import { oppositeDirection } from '../vocabulary';
 import type { DeskCommand } from './command';
 import type { DeskState } from './desk-state';
 import { cycleAt, moveEnd, snap, withBarAfter, withBarBefore } from './loop';
@@ -82,7 +83,7 @@ function changedSettings(state: DeskState, command: SettingsCommand): Settings {
     case 'set':
       return { ...settings, ...command.settings };
     case 'exchange sides':
-      return { ...settings, direction: settings.direction === '2-3' ? '3-2' : '2-3' };
+      return { ...settings, direction: oppositeDirection(settings.direction) };
     case 'another one':
       return { ...settings, seed: settings.seed + 1 };
     case 'step tempo':

@@ -1,7 +1,7 @@
 import { keyFifths } from '../../layout/notation/key-fifths';
 import type { SoundingBar } from '../../music/chart/chart';
 import type { Score } from '../../music/score';
-import { TICKS_PER_QUARTER } from '../../vocabulary';
+import { fullBarTicks, TICKS_PER_QUARTER } from '../../vocabulary';
 import { toAscii } from '../ascii';
 import { type Bytes, keySignature, marker, setTempo, timeSignature, trackName } from './bytes';
 import type { TrackEvent } from './track';
@@ -43,7 +43,7 @@ export function conductorEvents(score: Score, tempoFactor: number): TrackEvent[]
 
 /** Cut time for full 4/4 bars (a click on the half note), 6/8 with a click on the dotted quarter, quarters or eighths for shorter bars. */
 function barMeter(score: Score, bar: SoundingBar): Bytes {
-  const full = score.meter === '6/8' ? 3 * TICKS_PER_QUARTER : 4 * TICKS_PER_QUARTER;
+  const full = fullBarTicks(score.meter);
   if (bar.ticks === full) return score.meter === '6/8' ? timeSignature(6, 8, 36) : timeSignature(2, 2, 48);
   const quarters = bar.ticks / TICKS_PER_QUARTER;
   if (Number.isInteger(quarters)) return timeSignature(quarters, 4, 24);

@@ -1,4 +1,4 @@
-import type { Meter } from '../../music/chart/chart';
+import { fullBarTicks, type Meter } from '../../vocabulary';
 import type { NotTaken } from '../../words/import-screen';
 import type { LeadBar } from './lead-sheet';
 
@@ -62,7 +62,7 @@ export function barSource(
   before: { readonly bar: SlottedBar; readonly source: string } | null,
   meter: Meter,
 ): string {
-  const full = meter === '6/8' ? 1440 : 1920;
+  const full = fullBarTicks(meter);
   const held = slots.every((symbol) => symbol === null);
   const whole = bar.ticks === full && before?.bar.bar.ticks === full && !before.bar.bar.pickup;
   if (held && before === null) return 'N.C.';

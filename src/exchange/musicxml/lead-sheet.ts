@@ -1,5 +1,4 @@
-import type { Meter } from '../../music/chart/chart';
-import { failed, ok, type Result, TICKS_PER_QUARTER } from '../../vocabulary';
+import { failed, fullBarTicks, type Meter, ok, type Result, TICKS_PER_QUARTER } from '../../vocabulary';
 import { IMPORT_WORDS, type ImportFault, type NotTaken } from '../../words/import-screen';
 import { readHarmony } from './read-harmony';
 import { type BarMarks, marksOf } from './read-marks';
@@ -117,7 +116,7 @@ class PartReader {
       if (fault) return failed(fault);
     }
     const meter = this.#meter ?? '4/4';
-    const full = meter === '6/8' ? 1440 : 1920;
+    const full = fullBarTicks(meter);
     if (this.#bars.every(({ ticks, pickup }) => ticks < full && !pickup))
       this.#notTaken.push({ code: 'every bar short', bar: null, detail: {} });
     return ok({ meter, bars: this.#bars, transpose: this.#transpose, notTaken: this.#notTaken });
@@ -160,7 +159,7 @@ class PartReader {
 
   /** The length of a bar in a chart: by its meter, or half of it where the notes fill no more. */
   #lengthOf(filled: number, number: number): number {
-    const full = this.#meter === '6/8' ? 1440 : 1920;
+    const full = fullBarTicks(this.#meter ?? '4/4');
     if (filled === 0 || filled === this.#ticks) return this.#ticks;
     if (filled === full / 2) return full / 2;
     this.#notTaken.push({ code: 'bar length', bar: number, detail: {} });

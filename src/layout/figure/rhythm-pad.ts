@@ -1,7 +1,7 @@
 import { type Alignment, alignment } from '../../music/clave/alignment';
 import { claveSteps, cycleSteps } from '../../music/clave/patterns';
 import type { Score } from '../../music/score';
-import { type Clave, type Direction, TICKS_PER_STEP } from '../../vocabulary';
+import { type Clave, type Direction, stepsInCycle, TICKS_PER_STEP } from '../../vocabulary';
 
 /** What a cell of the pad may hold: a rest, a stroke whose role is filled in, or a stroke with its role. */
 export const PAD_ROLES = ['.', 'x', 'o', 'i', 'c', 's', 'a'] as const;
@@ -107,7 +107,7 @@ const ROLE_LETTERS = { octave: 'o', inner: 'i', chord: 'c', single: 's', approac
 
 /** The figure that plays now, as a pad in the score's own direction: its first whole cycle of groove bars, or null when there is none. */
 export function playingPad(score: Score): { readonly pad: Pad; readonly direction: Direction } | null {
-  const steps: PadSteps = score.meter === '6/8' ? 12 : 16;
+  const steps: PadSteps = stepsInCycle(score.meter);
   const first = score.bars.find(
     (bar, index) =>
       bar.cycleStep === 0 &&

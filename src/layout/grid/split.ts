@@ -1,5 +1,5 @@
-import type { Form, Meter, SectionVisit, SoundingBar } from '../../music/chart/chart';
-import { type Side, TICKS_PER_STEP } from '../../vocabulary';
+import type { Form, SectionVisit, SoundingBar } from '../../music/chart/chart';
+import { type Meter, type Side, TICKS_PER_STEP } from '../../vocabulary';
 import type { Card, CardNote, StepGrid } from './cards';
 
 /** Steps in a whole bar of the meter, which is one side of the clave: 8 in 4/4, 6 in 6/8. */

@@ -1,6 +1,6 @@
 import type { SoundingBar } from '../../music/chart/chart';
 import type { Score } from '../../music/score';
-import { TICKS_PER_QUARTER, TICKS_PER_STEP } from '../../vocabulary';
+import { fullBarTicks, TICKS_PER_QUARTER, TICKS_PER_STEP } from '../../vocabulary';
 import type { BarMeter, Habit } from './notation';
 import type { BarFrame } from './note-values';
 
@@ -41,10 +41,8 @@ export function writtenBars(score: Score, habit: Habit): WrittenBar[] {
   return written;
 }
 
-const fullSide = (score: Pick<Score, 'meter'>): number => (score.meter === '6/8' ? 3 : 4) * TICKS_PER_QUARTER;
-
 function makeCycle(score: Score, bar: SoundingBar, next: SoundingBar): boolean {
-  const full = fullSide(score);
+  const full = fullBarTicks(score.meter);
   const whole = bar.ticks === full && next.ticks === full && bar.kind !== 'pickup';
   const sameKey = bar.key.tonic === next.key.tonic && bar.key.mode === next.key.mode;
   const sameMusic = bar.visit === next.visit && !next.restart && sameKey;
@@ -58,7 +56,7 @@ function frameOf(score: Pick<Score, 'meter'>, bars: WrittenBar['bars'], habit: H
   const compound = score.meter === '6/8';
   const scale = scaleOf(score, habit);
   const ticks = bars.reduce((sum, bar) => sum + bar.ticks, 0) / scale;
-  const full = fullSide(score) / scale;
+  const full = fullBarTicks(score.meter) / scale;
   const shift = bars[0].kind === 'pickup' && ticks < full ? full - ticks : 0;
   const step = TICKS_PER_STEP / scale;
   const group = scale === 2 ? 4 * step : full / 2;

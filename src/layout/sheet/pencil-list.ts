@@ -3,9 +3,10 @@
  * bars (ringed where it is odd), the side it begins on each time it comes, its chords bar by bar in the line breaks of the part, over each chord the note that
  * the octave takes, and signs for what goes wrong on the night: downbeats that the piano leaves out, and where it comes in again after hits and stops.
  */
+
 import type { SectionVisit, SoundingBar } from '../../music/chart/chart';
 import type { Score } from '../../music/score';
-import { type Side, TICKS_PER_STEP } from '../../vocabulary';
+import { fullBarTicks, type Side, stepsInCycle, TICKS_PER_STEP } from '../../vocabulary';
 import { printedChord, printedNote } from '../../words/spoken';
 
 /** One chord of the list with the note name that the octave takes where it is first struck; null where the piano does not play octaves in it. */
@@ -138,12 +139,12 @@ function writtenOnce(bars: readonly SoundingBar[]): WrittenBar[] {
 
 /** A section is odd when it does not end where a clave cycle ends as many sides after it began. */
 function isOdd(score: Score, bars: readonly SoundingBar[]): boolean {
-  const cycle = score.meter === '6/8' ? 12 : 16;
+  const cycle = stepsInCycle(score.meter);
   return bars.reduce((sum, bar) => sum + bar.ticks / TICKS_PER_STEP, 0) % cycle !== 0;
 }
 
 function listBar(score: Score, bar: SoundingBar, place: number, opens: boolean): Omit<ListBar, 'repeatStart' | 'repeatEnd' | 'ending'> {
-  const full = (score.meter === '6/8' ? 6 : 8) * TICKS_PER_STEP;
+  const full = fullBarTicks(score.meter);
   const before = score.bars.find((one) => one.index === bar.index - 1);
   const strokes = strokesOf(score);
   const first = bar.chords[0];

@@ -1,12 +1,9 @@
-import type { Clave, HalfNotesPerMinute, Side } from '../../vocabulary';
+import type { Clave, HalfNotesPerMinute, Meter, Side } from '../../vocabulary';
 import type { Chord } from '../chord/chord';
 import type { Key } from '../pitch/key';
 import type { ChartFaultCode } from './fault-codes';
 
 export type { Key } from '../pitch/key';
-
-/** Meters that have a clave. */
-export type Meter = '4/4' | '6/8';
 
 /** The roles a section can play in an arrangement. */
 export const SECTION_ROLES = ['intro', 'verse', 'coro', 'mambo', 'piano solo', 'percussion solo', 'break', 'coda'] as const;

@@ -1,3 +1,4 @@
+import { stepsInCycle } from '../../vocabulary';
 import type { Chart, Section, WrittenBar } from './chart';
 import type { FaultList, Place } from './faults';
 import { MAX_SOUNDING_BARS } from './limits';
@@ -5,7 +6,7 @@ import { isCoda, plan, playOrder } from './play-order';
 import type { TextLine } from './read-lines';
 import { findRepeats } from './repeats';
 import { resolveBars } from './resolve-bars';
-import { cycleSteps, heldPasses } from './vamp-passes';
+import { heldPasses } from './vamp-passes';
 
 /** Checks what only the whole chart shows: repeats, jumps, pickups, bars that repeat or hold. */
 export function checkSections(sections: readonly Section[], lines: readonly TextLine[], faults: FaultList): void {
@@ -52,7 +53,7 @@ function checkJumps(sections: readonly Section[], faults: FaultList, place: (sec
 export function checkLength(chart: Chart, lines: readonly TextLine[], faults: FaultList): void {
   const { resolved } = resolveBars(chart.sections);
   let bars = 0;
-  const cycle = cycleSteps(chart.meter);
+  const cycle = stepsInCycle(chart.meter);
   const passes = (section: Section, index: number): number =>
     section.onCue ? heldPasses(section, resolved[index] ?? [], cycle) : section.times;
   for (const step of playOrder(chart, plan(chart, passes, MAX_SOUNDING_BARS))) {

@@ -1,7 +1,6 @@
-import { type Direction, TICKS_PER_STEP } from '../../vocabulary';
+import { type Direction, fullBarTicks, oppositeDirection, stepsInCycle, TICKS_PER_STEP } from '../../vocabulary';
 import type { Chart, ChartNotice, Form, SectionVisit } from './chart';
 import { styleNamed } from './style-names';
-import { cycleSteps } from './vamp-passes';
 
 /**
  * What is worth saying about a form, in the order it is heard.
@@ -14,7 +13,7 @@ import { cycleSteps } from './vamp-passes';
  */
 export function formNotices(chart: Chart, form: Omit<Form, 'notices'>, swapped: boolean): ChartNotice[] {
   const notices: ChartNotice[] = [];
-  const cycle = cycleSteps(form.meter);
+  const cycle = stepsInCycle(form.meter);
   const sections = new Map(chart.sections.map((section) => [section.name, section]));
   const seen = new Map<string, SectionVisit>();
   for (const visit of form.visits) {
@@ -39,12 +38,10 @@ export function formNotices(chart: Chart, form: Omit<Form, 'notices'>, swapped: 
     if (visit.otherSide && first && !visit.onCue)
       add('section on the other side', { side: visit.side, firstSide: first.side, firstBar: first.fromBar });
     const counted: Direction = visit.side === 2 ? '2-3' : '3-2';
-    const label = section?.expects && swapped ? opposite(section.expects) : section?.expects;
+    const label = section?.expects && swapped ? oppositeDirection(section.expects) : section?.expects;
     if (label && label !== counted) add('label disagrees', { label, counted });
     for (const bar of bars)
-      if (bar.ticks * 2 <= (form.meter === '6/8' ? 1440 : 1920)) add('half-side', { steps: bar.ticks / TICKS_PER_STEP }, bar.index);
+      if (bar.ticks * 2 <= fullBarTicks(form.meter)) add('half-side', { steps: bar.ticks / TICKS_PER_STEP }, bar.index);
   }
   return notices;
 }
-
-const opposite = (direction: Direction): Direction => (direction === '2-3' ? '3-2' : '2-3');

@@ -1,4 +1,5 @@
-import type { BarContent, Hit, Meter, WrittenBar } from './chart';
+import { fullBarTicks, type Meter } from '../../vocabulary';
+import type { BarContent, Hit, WrittenBar } from './chart';
 import type { FaultList, Place } from './faults';
 import { MAX_REST_BARS } from './limits';
 import { nearest } from './nearest';
@@ -10,8 +11,6 @@ import { type BarToken, splitBar } from './split-bar';
 export const MARKS = ['segno', 'coda', 'to coda', 'fine', 'D.S. al coda', 'D.C. al fine', 'D.S. al fine', 'D.C. al coda'] as const;
 export type Mark = (typeof MARKS)[number];
 
-/** Length of a whole bar in ticks. */
-export const barTicks = (meter: Meter): number => (meter === '6/8' ? 1440 : 1920);
 /** How a bar of half the length is typed. */
 export const halfBar = (meter: Meter): string => (meter === '6/8' ? '(3/8)' : '(2/4)');
 
@@ -33,12 +32,12 @@ export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: B
   const marks = of('mark').flatMap((place) => readMark(place, faults) ?? []);
   if (tokens.every((token) => token.kind === 'mark')) return { body: null, marks };
 
-  let ticks = barTicks(meter);
+  let ticks = fullBarTicks(meter);
   let pickup = false;
   for (const place of of('length')) {
     const inside = place.text.slice(1, -1).trim().toLowerCase();
     if (inside === 'pickup') pickup = true;
-    else if (`(${inside.replace(/\s/g, '')})` === halfBar(meter)) ticks = barTicks(meter) / 2;
+    else if (`(${inside.replace(/\s/g, '')})` === halfBar(meter)) ticks = fullBarTicks(meter) / 2;
     else
       faults.add(
         'unknown bar length',
@@ -58,7 +57,7 @@ export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: B
     faults.add('stands alone', hitPlaces[0], 'hits in a bar of chords or beside stop, not in a rest', null);
   if (content.kind === 'repeat' && content.bars === 2 && hitPlaces[0])
     faults.add('stands alone', hitPlaces[0], 'hits in a bar of their own, not beside %%');
-  if (content.kind === 'repeat' && ticks !== barTicks(meter))
+  if (content.kind === 'repeat' && ticks !== fullBarTicks(meter))
     faults.add('stands alone', cell, `% in a whole bar: it takes the length of the bar it repeats`, cell.text.replace(/\([^)]*\)\s*/, ''));
   return { body: { content, source: words.map((word) => word.text).join(' '), hits, ticks, pickup, marks }, marks };
 }

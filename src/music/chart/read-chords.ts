@@ -1,6 +1,7 @@
+import type { Meter } from '../../vocabulary';
 import type { Chord } from '../chord/chord';
 import { isNoChord, readChord } from '../chord/read';
-import type { Meter, WrittenChord } from './chart';
+import type { WrittenChord } from './chart';
 import type { FaultList, Place } from './faults';
 import { MAX_SYMBOL_LENGTH } from './limits';
 import { nearest } from './nearest';

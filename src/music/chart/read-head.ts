@@ -1,5 +1,5 @@
-import type { Direction, HalfNotesPerMinute } from '../../vocabulary';
-import { type Key, type Meter, SECTION_ROLES, type Section, type SectionRole } from './chart';
+import type { Direction, HalfNotesPerMinute, Meter } from '../../vocabulary';
+import { type Key, SECTION_ROLES, type Section, type SectionRole } from './chart';
 import type { FaultList, Place } from './faults';
 import { MAX_TIMES } from './limits';
 import { nearest } from './nearest';

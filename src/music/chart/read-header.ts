@@ -1,5 +1,5 @@
-import { type Clave, halfNotesPerMinute } from '../../vocabulary';
-import { type Chart, HEADER_NAMES, type HeaderName, type Key, type Meter } from './chart';
+import { type Clave, halfNotesPerMinute, type Meter } from '../../vocabulary';
+import { type Chart, HEADER_NAMES, type HeaderName, type Key } from './chart';
 import type { FaultList, Place } from './faults';
 import { nearest } from './nearest';
 import { meetPartLine } from './part-words';

@@ -1,4 +1,5 @@
-import type { Hit, Meter } from './chart';
+import type { Meter } from '../../vocabulary';
+import type { Hit } from './chart';
 import type { FaultList, Place } from './faults';
 
 /**

@@ -4,12 +4,13 @@ import {
   failed,
   type HalfNotesPerMinute,
   halfNotesPerMinute,
+  type Meter,
   ok,
   type Result,
   TEMPO_RANGE,
 } from '../../vocabulary';
 import { readKey } from '../pitch/key';
-import type { Chart, Key, Meter } from './chart';
+import type { Chart, Key } from './chart';
 import type { ChartFaultCode } from './fault-codes';
 import { nearest } from './nearest';
 import { STYLE_NAMES, styleNamed } from './style-names';

@@ -1,4 +1,5 @@
-import type { Meter, Section, WrittenBar } from './chart';
+import type { Meter } from '../../vocabulary';
+import type { Section, WrittenBar } from './chart';
 import type { FaultList, Place } from './faults';
 import { MAX_TIMES } from './limits';
 import { type Mark, readBar } from './read-bar';

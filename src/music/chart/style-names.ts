@@ -1,4 +1,4 @@
-import type { Meter } from './chart';
+import type { Meter } from '../../vocabulary';
 
 /** A style a chart can name: the name it is known by afterwards, other spellings, whether it is built on this clave, and its meter. */
 interface StyleName {

@@ -1,11 +1,11 @@
-import { assert, type Direction, type Side, TICKS_PER_STEP } from '../../vocabulary';
+import { assert, type Direction, fullBarTicks, oppositeDirection, type Side, stepsInCycle, TICKS_PER_STEP } from '../../vocabulary';
 import type { Chart, Form, Section, SectionRole, SectionVisit, SoundingBar, WrittenChord } from './chart';
 import { SECTION_ROLES } from './chart';
 import { formNotices } from './form-notices';
 import { MAX_SOUNDING_BARS } from './limits';
 import { plan, playOrder } from './play-order';
 import { type PlainBar, type ResolvedBar, resolveBars } from './resolve-bars';
-import { cycleSteps, heldPasses, passesToClose } from './vamp-passes';
+import { heldPasses, passesToClose } from './vamp-passes';
 
 /** How a chart is unfolded. */
 export interface UnfoldOptions {
@@ -18,8 +18,6 @@ export interface UnfoldOptions {
   /** True for a form that goes round: it is held twice (four times) if one pass ends inside a clave cycle, so that the seam keeps the clave. */
   readonly loops?: boolean;
 }
-
-const other = (direction: Direction): Direction => (direction === '2-3' ? '3-2' : '2-3');
 
 /** The role a section plays: as written, or as its name says (`Coro`, `Mambo 2`), or null. */
 function roleOf(section: Pick<Section, 'role' | 'name'>): SectionRole | null {
@@ -42,7 +40,7 @@ export function unfold(chart: Chart, options: UnfoldOptions = {}): Form {
   const direction = options.direction ?? chart.clave.direction;
   const swapped = direction !== chart.clave.direction;
   const { resolved } = resolveBars(chart.sections);
-  const cycle = cycleSteps(chart.meter);
+  const cycle = stepsInCycle(chart.meter);
   const planned = plan(
     chart,
     (section, index) => {
@@ -119,7 +117,7 @@ class Unfolding {
   }
 
   #restart(label: Direction): void {
-    const wanted = this.swapped ? other(label) : label;
+    const wanted = this.swapped ? oppositeDirection(label) : label;
     this.position = wanted === this.direction ? 0 : this.cycle / 2;
     this.restarted = true;
   }
@@ -192,7 +190,7 @@ class Unfolding {
     const noChord = plain.kind === 'chords' && listed.every(({ chord }) => chord === null);
     const playing = silent ? (plain.kind === 'stop' ? 'nobody' : 'rhythm') : noChord ? 'rhythm' : 'band';
     const hit = plain.hits.length > 0 || listed.some(({ push }) => push);
-    const short = plain.ticks * 2 <= (this.chart.meter === '6/8' ? 1440 : 1920);
+    const short = plain.ticks * 2 <= fullBarTicks(this.chart.meter);
     const kind = isPickup ? 'pickup' : silent || (noChord && !hit) ? 'rest' : hit ? 'hit' : short ? 'short' : 'groove';
     return { kind, playing, chords };
   }

@@ -1,10 +1,7 @@
 import { TICKS_PER_STEP } from '../../vocabulary';
-import type { Meter, Section } from './chart';
+import type { Section } from './chart';
 import { findRepeats, playSection } from './repeats';
 import type { ResolvedBar } from './resolve-bars';
-
-/** Steps of a clave cycle in a meter: two bars. */
-export const cycleSteps = (meter: Meter): number => (meter === '6/8' ? 12 : 16);
 
 /** How many passes of this many steps end where the clave cycle does: 1, 2 or 4; 1 if none of them does. */
 export function passesToClose(steps: number, cycle: number): number {

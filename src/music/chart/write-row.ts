@@ -1,5 +1,6 @@
-import type { Meter, WrittenBar } from './chart';
-import { barTicks, halfBar } from './read-bar';
+import { fullBarTicks, type Meter } from '../../vocabulary';
+import type { WrittenBar } from './chart';
+import { halfBar } from './read-bar';
 import { writeHits } from './read-hits';
 
 /** Writes bars in one row: `|: Gm7 C7 | Fmaj7 :|`. */
@@ -33,7 +34,7 @@ function writeBar(bar: WrittenBar, meter: Meter): string {
   const marks = bar.marks.map((mark) => `<${mark}>`);
   parts.push(...marks.slice(0, before));
   if (bar.pickup) parts.push('(pickup)');
-  if (bar.ticks < barTicks(meter) && bar.content.kind !== 'repeat') parts.push(halfBar(meter));
+  if (bar.ticks < fullBarTicks(meter) && bar.content.kind !== 'repeat') parts.push(halfBar(meter));
   if (bar.source !== '') parts.push(bar.source);
   if (bar.hits.length > 0) parts.push(writeHits(bar.hits, meter));
   parts.push(...marks.slice(before));

@@ -60,9 +60,6 @@ export function rotate<Item>(items: readonly Item[], by: number): readonly Item[
   return [...items.slice(start), ...items.slice(0, start)];
 }
 
-/** The opposite direction. */
-export const oppositeDirection = (direction: Direction): Direction => (direction === '2-3' ? '3-2' : '2-3');
-
 /** Which side of the clave a step of the cycle belongs to; steps beyond the cycle wrap. */
 export function sideAtStep(clave: Clave, step: number): Side {
   const cycle = cycleSteps(clave.kind);

@@ -1,6 +1,6 @@
 import { type PlayInFault, type ReadFigure, readPlayedIn } from '../../practice/play-in';
 import type { Take } from '../../practice/take';
-import type { Direction } from '../../vocabulary';
+import { type Direction, oppositeDirection } from '../../vocabulary';
 
 /** A rhythm of the player's own as it was heard in a take, for the grid to confirm; or why none could be heard. */
 export type PlayedFigure =
@@ -21,7 +21,7 @@ export function playedFigure(take: Take, direction: Direction): PlayedFigure {
     tempo: take.tempo,
     fromPlayTick: take.fromPlayTick,
     steps,
-    direction: crossed ? (direction === '2-3' ? '3-2' : '2-3') : direction,
+    direction: crossed ? oppositeDirection(direction) : direction,
   });
   if (read.ok) return { kind: 'read', figure: read.value };
   return { kind: 'fault', code: read.faults[0]?.code ?? 'nothing played' };

@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { choiceFrom, DEFAULT_CHOICE, type SheetChoice } from '../../layout/sheet/sheet-choice';
 import type { SheetScores } from '../../layout/sheet/sheet-music';
 import type { ArrangeOptions, Score } from '../../music/score';
-import type { Level } from '../../vocabulary';
+import { type Level, oppositeDirection } from '../../vocabulary';
 import type { Desk } from '../desk';
 import type { DeskState } from '../desk-state';
 import { type Music, optionsOf, type Stages } from '../pipeline';
@@ -120,7 +120,7 @@ function scoresOf(arrange: Stages['arrange'], music: Music | null, settings: Set
   return {
     whole: music.whole,
     loop: music.loop ? music.score : null,
-    other: lesson && choice.parts.other ? again({ direction: settings.direction === '2-3' ? '3-2' : '2-3' }) : null,
+    other: lesson && choice.parts.other ? again({ direction: oppositeDirection(settings.direction) }) : null,
     variation: lesson && choice.parts.variation ? variationOf(loop ? music.score : music.whole, again, settings.seed) : null,
     levels: choice.kind === 'levels' ? THREE_LEVELS.map((level) => again({ level })) : [],
   };

@@ -6,7 +6,7 @@ import { transposeChart } from '../../music/chart/transpose-chart';
 import { type ArrangeOptions, arrange, type Score } from '../../music/score';
 import { feelNamed } from '../../performance/feel';
 import { PARTS } from '../../performance/performance';
-import { halfNotesPerMinute } from '../../vocabulary';
+import { halfNotesPerMinute, oppositeDirection } from '../../vocabulary';
 import type { DeskState } from '../desk-state';
 import { optionsOf } from '../pipeline';
 import type { Settings } from '../settings';
@@ -64,7 +64,7 @@ export function sizeOf({ chart: _, keys, sounding, ...plan }: PackPlan, whole: S
 export function sheetScores({ chart, keys }: PackPlan, key: number): readonly [score: Score, other: Score] {
   const options = keys[key] ?? {};
   const score = arrange(chart, options);
-  return [score, arrange(chart, { ...options, direction: score.clave.direction === '2-3' ? '3-2' : '2-3', closed: true })];
+  return [score, arrange(chart, { ...options, direction: oppositeDirection(score.clave.direction), closed: true })];
 }
 
 /** The levels of the desk's mix; a muted part is left out. */

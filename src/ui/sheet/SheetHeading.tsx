@@ -1,10 +1,10 @@
 import type { Heading } from '../../layout/sheet/sheet-blocks';
-import type { Clave } from '../../vocabulary';
+import { type Clave, oppositeDirection } from '../../vocabulary';
 import { SHEET_WORDS } from '../../words/sheet';
 
 /** What stands over a part of the sheet. */
 export function SheetHeading({ heading, clave }: { readonly heading: Heading; readonly clave: Clave }) {
-  const flipped: Clave = { ...clave, direction: clave.direction === '2-3' ? '3-2' : '2-3' };
+  const flipped: Clave = { ...clave, direction: oppositeDirection(clave.direction) };
   const [name, hint] =
     heading.of === 'level'
       ? SHEET_WORDS.levelHeading(heading.level)

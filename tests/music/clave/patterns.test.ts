@@ -7,14 +7,13 @@ import {
   exchangeSides,
   gridOfSteps,
   gridText,
-  oppositeDirection,
   rotate,
   sideAtStep,
   stepsOfGrid,
   strokeName,
 } from '../../../src/music/clave/patterns';
 import { readGrid } from '../../../src/music/clave/read-grid';
-import type { Clave, Direction } from '../../../src/vocabulary';
+import { type Clave, type Direction, oppositeDirection } from '../../../src/vocabulary';
 
 const grid = (clave: Clave): string => gridText(gridOfSteps(claveSteps(clave), cycleSteps(clave.kind)));
 const kinds = ['son', 'rumba', 'bembe'] as const;
