@@ -6,16 +6,16 @@ import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../st
 import { type AudioSeconds, audioSeconds, inputMillis } from '../vocabulary';
 import { createAudioDevice } from './audio-device';
 import { createBanks } from './banks';
-import type { Desk, DeskSound, Sounding } from './desk';
 import { heardTime, readClock } from './heard-time';
 import type { LookAhead, ScheduledSound } from './look-ahead';
 import { AHEAD_SECONDS, startLookAhead, TICK_MS } from './look-ahead';
+import type { Mixer, MixerSound, StartedSound } from './mixer';
 import { joinTabs } from './tab-claim';
 import { createTicker } from './ticker';
 
 /*
- * The player of the page. Pressing Play wakes the audio context inside the gesture, fetches the desk (the part with
- * Tone.js in it) and waits a moment for the recordings; then a look-ahead hands every sound to the desk with its
+ * The player of the page. Pressing Play wakes the audio context inside the gesture, fetches the mixer (the part with
+ * Tone.js in it) and waits a moment for the recordings; then a look-ahead hands every sound to the mixer with its
  * absolute time. Hidden pages are ticked late, so they look further ahead.
  */
 
@@ -40,7 +40,7 @@ interface Session {
 export interface PlayerOptions {
   /** Address of the folder with the recordings; `samples/` beside the page when missing. */
   readonly samplesFolder?: string;
-  /** Hears of every sound that is handed to the desk. */
+  /** Hears of every sound that is handed to the mixer. */
   readonly witness?: (sound: ScheduledSound) => void;
 }
 
@@ -49,16 +49,16 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   const folder = samplesFolder ?? new URL('samples/', document.baseURI).href;
   const listeners = new Set<() => void>();
   const hearers = new Set<(sound: ScheduledSound) => void>();
-  let desk: Desk | null = null;
-  let deskLoading: Promise<void> | null = null;
-  let deskFailed = false;
+  let mixer: Mixer | null = null;
+  let mixerLoading: Promise<void> | null = null;
+  let mixerFailed = false;
   let mix: Mix | null = null;
   let ensemble = FULL_BAND;
   let session: Session | null = null;
   let announced = '';
 
   const banks = createBanks(folder, () => {
-    if (desk !== null) for (const instrument of INSTRUMENTS) desk.takeBank(instrument, banks.bank(instrument));
+    if (mixer !== null) for (const instrument of INSTRUMENTS) mixer.takeBank(instrument, banks.bank(instrument));
     begin();
     announce();
   });
@@ -72,50 +72,50 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   const ticker = createTicker(() => onTick());
   const tabs = joinTabs(() => player.stop());
 
-  const loadDesk = (context: AudioContext): void => {
-    deskLoading ??= import('./desk').then(
-      ({ createDesk }) => {
+  const loadMixer = (context: AudioContext): void => {
+    mixerLoading ??= import('./mixer').then(
+      ({ createMixer }) => {
         if (context !== device.context()) return;
-        desk = createDesk(context);
-        for (const instrument of INSTRUMENTS) desk.takeBank(instrument, banks.bank(instrument));
-        if (mix !== null) desk.setMix(mix);
+        mixer = createMixer(context);
+        for (const instrument of INSTRUMENTS) mixer.takeBank(instrument, banks.bank(instrument));
+        if (mix !== null) mixer.setMix(mix);
         begin();
       },
       () => {
-        deskLoading = null;
-        deskFailed = true;
+        mixerLoading = null;
+        mixerFailed = true;
         session = null;
         announce();
       },
     );
   };
   const wake = (): void => {
-    deskFailed = false;
+    mixerFailed = false;
     const context = device.wake();
-    if (context !== null) loadDesk(context);
+    if (context !== null) loadMixer(context);
     banks.load();
   };
 
-  /** Acts on the desk now, or as soon as it is there if that is at once enough to belong to the touch. */
-  const atOnce = (act: (now: number, desk: Desk) => void): void => {
+  /** Acts on the mixer now, or as soon as it is there if that is at once enough to belong to the touch. */
+  const atOnce = (act: (now: number, mixer: Mixer) => void): void => {
     wake();
     const pressedAt = performance.now();
     const strike = (): void => {
       const context = device.context();
-      if (desk === null || context === null || performance.now() - pressedAt > 1000) return;
-      act(context.currentTime, desk);
+      if (mixer === null || context === null || performance.now() - pressedAt > 1000) return;
+      act(context.currentTime, mixer);
       ticker.start(TICK_MS);
     };
-    if (desk === null) void deskLoading?.then(strike);
+    if (mixer === null) void mixerLoading?.then(strike);
     else strike();
   };
   /** Keys that are held; null while they wait for their sound. */
-  const keys = new Map<number, Sounding | null>();
+  const keys = new Map<number, StartedSound | null>();
 
-  /** Starts what waits, once desk and device are there and the recordings are too, or have been waited for long enough. */
+  /** Starts what waits, once mixer and device are there and the recordings are too, or have been waited for long enough. */
   const begin = (): void => {
     const context = device.context();
-    if (session === null || session.look !== null || desk === null || context === null || context.state !== 'running') return;
+    if (session === null || session.look !== null || mixer === null || context === null || context.state !== 'running') return;
     const waited = performance.now() - session.pressedAt;
     if (banks.state().samples === 'loading' && waited < RECORDINGS_PATIENCE_MS) {
       setTimeout(begin, RECORDINGS_PATIENCE_MS - waited);
@@ -129,11 +129,11 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
 
   const onTick = (): void => {
     const context = device.context();
-    if (desk === null || context === null) return;
-    desk.tick();
+    if (mixer === null || context === null) return;
+    mixer.tick();
     const look = session?.look ?? null;
     if (look === null) {
-      if (desk.voices() === 0) ticker.pause();
+      if (mixer.voices() === 0) ticker.pause();
       return;
     }
     // A context that stands still keeps its time, so the music waits with it.
@@ -141,7 +141,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
     const now = context.currentTime;
     for (const sound of look.advance(audioSeconds(now + (document.hidden ? AHEAD_HIDDEN_SECONDS : AHEAD_SECONDS)))) {
       if (sound.at < now - TOO_LATE_SECONDS) continue;
-      desk.start(sound.event, sound.at, sound.seconds, sound.countIn ? 'count-in' : undefined);
+      mixer.start(sound.event, sound.at, sound.seconds, sound.countIn ? 'count-in' : undefined);
       witness?.(sound);
       for (const hear of hearers) hear(sound);
     }
@@ -160,8 +160,8 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   const restartAfterReplacement = (): void => {
     const heard = player.heard();
     const form = atHeard((look, at) => look.formAt(at));
-    desk = null;
-    deskLoading = null;
+    mixer = null;
+    mixerLoading = null;
     if (session !== null) {
       const { request } = session;
       const bar = heard?.performance.bars.findLast(({ tick }) => tick <= heard.tick);
@@ -173,12 +173,12 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       };
     }
     const context = device.context();
-    if (context !== null) loadDesk(context);
+    if (context !== null) loadMixer(context);
   };
 
   const soundState = (): SoundState => {
     const state = device.state();
-    if (deskFailed) return { kind: 'blocked', reason: 'a part of the program could not be fetched' };
+    if (mixerFailed) return { kind: 'blocked', reason: 'a part of the program could not be fetched' };
     if (state.kind === 'waking') return { kind: 'starting' };
     return state.kind === 'running' ? { kind: 'running', ...banks.state() } : state;
   };
@@ -198,7 +198,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
     play(request) {
       // A request that cannot be played is a mistake of ours: it throws here, not later in a timer.
       startLookAhead(request, audioSeconds(0));
-      if (session !== null) desk?.silence();
+      if (session !== null) mixer?.silence();
       session = { request, pressedAt: performance.now(), look: null };
       tabs.claim();
       wake();
@@ -208,7 +208,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
     stop() {
       if (session === null) return;
       session = null;
-      desk?.silence();
+      mixer?.silence();
       announce();
     },
     change(music) {
@@ -236,19 +236,19 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
     },
     setMix(next) {
       mix = next;
-      desk?.setMix(next);
+      mixer?.setMix(next);
     },
     sound(midi, velocity) {
-      atOnce((now, desk) => {
-        for (const note of midi) desk.start(touched(note, velocity), now, TOUCH_SECONDS, 'touch');
+      atOnce((now, mixer) => {
+        for (const note of midi) mixer.start(touched(note, velocity), now, TOUCH_SECONDS, 'touch');
       });
     },
     hold(midi, velocity) {
       keys.get(midi)?.end();
       keys.set(midi, null);
-      atOnce((now, desk) => {
+      atOnce((now, mixer) => {
         // A key let go before the sound was there is not struck any more.
-        if (keys.has(midi)) keys.set(midi, desk.start(touched(midi, velocity), now, LONGEST_HOLD_SECONDS, 'touch'));
+        if (keys.has(midi)) keys.set(midi, mixer.start(touched(midi, velocity), now, LONGEST_HOLD_SECONDS, 'touch'));
       });
     },
     letGo(midi) {
@@ -283,13 +283,13 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
   document.addEventListener('visibilitychange', onTick);
   addEventListener('online', () => banks.load());
   banks.load();
-  // The desk is fetched ahead, so that Play finds it; should that fail, pressing Play asks again and reports.
+  // The mixer is fetched ahead, so that Play finds it; should that fail, pressing Play asks again and reports.
   // Tone.js greets in the console unless told not to.
   Object.assign(globalThis, { TONE_SILENCE_LOGGING: true });
-  import('./desk').catch(() => undefined);
+  import('./mixer').catch(() => undefined);
   return player;
 }
 
-function touched(midi: number, velocity: number): DeskSound {
+function touched(midi: number, velocity: number): MixerSound {
   return { part: 'piano right', midi, drum: null, velocity };
 }

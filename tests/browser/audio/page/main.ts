@@ -1,5 +1,5 @@
-import type { DeskSound } from '../../../../src/audio/desk';
 import type { ScheduledSound } from '../../../../src/audio/look-ahead';
+import type { MixerSound } from '../../../../src/audio/mixer';
 import { createPlayer } from '../../../../src/audio/player';
 import type { PartName } from '../../../../src/performance/performance';
 import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../../../src/performance/sounds/sample-set';
@@ -28,7 +28,7 @@ const thePlayer = () => {
   return made;
 };
 const loop = () => performanceOf(2, events(...Array.from({ length: 16 }, (_, step) => ({ tick: step * 240 }))));
-const drum = (name: string, part: PartName = 'clave'): DeskSound => ({ part, midi: null, drum: name, velocity: 100 });
+const drum = (name: string, part: PartName = 'clave'): MixerSound => ({ part, midi: null, drum: name, velocity: 100 });
 
 /** What the specs call. */
 const bench = {
@@ -66,9 +66,9 @@ const bench = {
 
   /** Frames at which impulses come out when sounded at these frames, as drums and as notes at their own pitch. */
   async impulses(frames: readonly number[], midi: number | null, cents = 0): Promise<number[]> {
-    const out = await offline(2, 'impulse', mixOf([], { tuningCents: cents }), (desk) => {
+    const out = await offline(2, 'impulse', mixOf([], { tuningCents: cents }), (mixer) => {
       for (const frame of frames)
-        desk.start({ part: 'piano right', midi, drum: midi === null ? 'clave' : null, velocity: 100 }, frame / RATE, 0.2);
+        mixer.start({ part: 'piano right', midi, drum: midi === null ? 'clave' : null, velocity: 100 }, frame / RATE, 0.2);
     });
     return [...out.keys()].filter((index) => Math.abs(out[index] ?? 0) > 0.01);
   },
@@ -78,7 +78,7 @@ const bench = {
     const result: Record<string, { peak: number; rms: number }> = {};
     const seconds = 0.5 + (8 * 60) / tempo;
     for (const part of ['all', ...PARTS] as const) {
-      const out = await offline(seconds, sounds, mixOf(part === 'all' ? [] : allBut(part)), (desk) => void band(tempo)(desk));
+      const out = await offline(seconds, sounds, mixOf(part === 'all' ? [] : allBut(part)), (mixer) => void band(tempo)(mixer));
       result[part] = { peak: decibels(peakOf(out)), rms: decibels(rmsOf(out)) };
     }
     return result;
@@ -92,19 +92,19 @@ const bench = {
       return { peak: decibels(peakOf(out)), rms: decibels(rmsOf(out)) };
     };
     return {
-      kit: await level((desk) => void kit(tempo, role)(desk)),
-      all: await level((desk) => {
-        band(tempo)(desk);
-        kit(tempo, role)(desk);
+      kit: await level((mixer) => void kit(tempo, role)(mixer)),
+      all: await level((mixer) => {
+        band(tempo)(mixer);
+        kit(tempo, role)(mixer);
       }),
     };
   },
 
   /** Peak in dB of every stroke that percussion can hold, one by one. */
   async strokes(sounds: Sounds): Promise<{ stroke: string; peak: number }[]> {
-    const out = await offline(1 + STROKES.length, sounds, mixOf(), (desk) => {
+    const out = await offline(1 + STROKES.length, sounds, mixOf(), (mixer) => {
       for (const [index, stroke] of STROKES.entries())
-        desk.start({ part: 'percussion', midi: null, drum: stroke.drum, velocity: stroke.velocity }, 0.1 + index, 0.2);
+        mixer.start({ part: 'percussion', midi: null, drum: stroke.drum, velocity: stroke.velocity }, 0.1 + index, 0.2);
     });
     return STROKES.map(({ drum: stroke }, index) => ({
       stroke,
@@ -113,19 +113,19 @@ const bench = {
   },
 
   async rendering(sounds: Sounds, tempo: number, kept: readonly PartName[] = PARTS): Promise<string> {
-    return bytesOf(await offline(0.5 + (8 * 60) / tempo, sounds, mixOf(allBut(...kept)), (desk) => void band(tempo)(desk)));
+    return bytesOf(await offline(0.5 + (8 * 60) / tempo, sounds, mixOf(allBut(...kept)), (mixer) => void band(tempo)(mixer)));
   },
 
   /** Stops the band at 1 s: what still sounds after 50 ms, and the steepest step between frames before and during the fade. */
   async stopped(sounds: Sounds): Promise<{ before: number; after: number; steepestBefore: number; steepestDuring: number; left: number }> {
     let left = -1;
-    const out = await offline(3, sounds, mixOf(), (desk) => void band(100)(desk), [
-      { at: 1, act: (desk) => desk.silence() },
+    const out = await offline(3, sounds, mixOf(), (mixer) => void band(100)(mixer), [
+      { at: 1, act: (mixer) => mixer.silence() },
       {
         at: 1.6,
-        act: (desk) => {
-          desk.tick();
-          left = desk.voices();
+        act: (mixer) => {
+          mixer.tick();
+          left = mixer.voices();
         },
       },
     ]);
@@ -150,8 +150,8 @@ const bench = {
       2,
       'made',
       mixOf(),
-      (desk) => desk.start({ part: 'piano right', midi: 60, drum: null, velocity: 100 }, 0.1, 2),
-      [{ at: 0.9, act: (desk) => desk.setMix(mixOf([], { tuningCents: cents })) }],
+      (mixer) => mixer.start({ part: 'piano right', midi: 60, drum: null, velocity: 100 }, 0.1, 2),
+      [{ at: 0.9, act: (mixer) => mixer.setMix(mixOf([], { tuningCents: cents })) }],
     );
     return { before: frequency(out.subarray(0.3 * RATE, 0.8 * RATE)), after: frequency(out.subarray(1 * RATE, 1.5 * RATE)) };
   },
@@ -159,7 +159,7 @@ const bench = {
   /** A stroke of clave while muted, and the count-in's while muted. */
   async muted(): Promise<{ part: number; countIn: number }> {
     const render = (aside?: 'count-in') =>
-      offline(1, 'made', mixOf(['clave']), (desk) => desk.start(drum('clave'), 0.2, 0.1, aside)).then((out) =>
+      offline(1, 'made', mixOf(['clave']), (mixer) => mixer.start(drum('clave'), 0.2, 0.1, aside)).then((out) =>
         peakOf(out.subarray(0.15 * RATE)),
       );
     return { part: await render(), countIn: await render('count-in') };
@@ -172,8 +172,8 @@ const bench = {
       1.2,
       'recorded',
       mixOf(),
-      (desk) => {
-        key = desk.start({ part: 'piano right', midi: 60, drum: null, velocity: 90 }, 0.1, 30, 'touch');
+      (mixer) => {
+        key = mixer.start({ part: 'piano right', midi: 60, drum: null, velocity: 90 }, 0.1, 30, 'touch');
       },
       [{ at: 0.6, act: () => key?.end() }],
     );
@@ -182,9 +182,9 @@ const bench = {
 
   /** Far too many strokes at once, to see the ceiling hold. */
   async overload(): Promise<number> {
-    const out = await offline(1.5, 'recorded', mixOf([], { ceiling: 1 }), (desk) => {
+    const out = await offline(1.5, 'recorded', mixOf([], { ceiling: 1 }), (mixer) => {
       for (let voice = 0; voice < 60; voice += 1)
-        desk.start({ part: 'piano right', midi: 48 + voice / 2, drum: null, velocity: 127 }, 0.2, 1);
+        mixer.start({ part: 'piano right', midi: 48 + voice / 2, drum: null, velocity: 127 }, 0.2, 1);
     });
     return peakOf(out);
   },

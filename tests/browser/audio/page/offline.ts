@@ -1,14 +1,14 @@
-import type { Desk } from '../../../../src/audio/desk';
-import { createDesk } from '../../../../src/audio/desk';
 import { loadBank, makeBank } from '../../../../src/audio/load-samples';
 import { startLookAhead } from '../../../../src/audio/look-ahead';
+import type { Mixer } from '../../../../src/audio/mixer';
+import { createMixer } from '../../../../src/audio/mixer';
 import type { PartName } from '../../../../src/performance/performance';
 import { INSTRUMENTS } from '../../../../src/performance/sounds/sample-set';
 import type { Mix } from '../../../../src/state/ports';
 import { audioSeconds, halfNotesPerMinute } from '../../../../src/vocabulary';
 import { montuno } from './montuno';
 
-/* Renders the desk without a device and measures what came out. */
+/* Renders the mixer without a device and measures what came out. */
 
 export const RATE = 48_000;
 export const FOLDER = new URL('samples/', document.baseURI).href;
@@ -36,34 +36,34 @@ export const allBut = (...kept: readonly PartName[]) => PARTS.filter((part) => !
 
 export type Sounds = 'recorded' | 'made' | 'impulse';
 
-async function fill(desk: Desk, context: BaseAudioContext, sounds: Sounds): Promise<void> {
+async function fill(mixer: Mixer, context: BaseAudioContext, sounds: Sounds): Promise<void> {
   const impulse = new AudioBuffer({ length: 64, numberOfChannels: 1, sampleRate: context.sampleRate });
   impulse.getChannelData(0)[0] = 0.5;
   for (const instrument of INSTRUMENTS) {
     const loaded = sounds === 'recorded' ? await loadBank(instrument, FOLDER, (bytes) => context.decodeAudioData(bytes)) : null;
     if (loaded?.kind === 'failed') throw new Error(`${loaded.file}: ${loaded.why}`);
-    if (loaded?.kind === 'loaded') desk.takeBank(instrument, loaded.bank);
-    else if (sounds === 'made') desk.takeBank(instrument, makeBank(instrument));
-    else desk.takeBank(instrument, [{ buffer: impulse, midi: instrument === 'drums' ? null : 60, drum: 'clave', velocity: 100 }]);
+    if (loaded?.kind === 'loaded') mixer.takeBank(instrument, loaded.bank);
+    else if (sounds === 'made') mixer.takeBank(instrument, makeBank(instrument));
+    else mixer.takeBank(instrument, [{ buffer: impulse, midi: instrument === 'drums' ? null : 60, drum: 'clave', velocity: 100 }]);
   }
 }
 
-/** Renders what `schedule` asks of a desk; `at` are moments (seconds) at which `then` acts while it runs. */
+/** Renders what `schedule` asks of a mixer; `at` are moments (seconds) at which `then` acts while it runs. */
 export async function offline(
   seconds: number,
   sounds: Sounds,
   mix: Mix,
-  schedule: (desk: Desk) => void,
-  acts: readonly { readonly at: number; readonly act: (desk: Desk) => void }[] = [],
+  schedule: (mixer: Mixer) => void,
+  acts: readonly { readonly at: number; readonly act: (mixer: Mixer) => void }[] = [],
 ): Promise<Float32Array> {
   const context = new OfflineAudioContext(1, Math.round(seconds * RATE), RATE);
-  const desk = createDesk(context);
-  await fill(desk, context, sounds);
-  desk.setMix(mix);
-  schedule(desk);
+  const mixer = createMixer(context);
+  await fill(mixer, context, sounds);
+  mixer.setMix(mix);
+  schedule(mixer);
   for (const { at, act } of acts)
     void context.suspend(at).then(() => {
-      act(desk);
+      act(mixer);
       void context.resume();
     });
   return (await context.startRendering()).getChannelData(0);
@@ -71,13 +71,13 @@ export async function offline(
 
 /** Two cycles of a full band at a tempo, from 0.1 s. */
 export function band(tempo: number) {
-  return (desk: Desk): number => {
+  return (mixer: Mixer): number => {
     const look = startLookAhead(
       { performance: montuno(), fromTick: 0, tempo: halfNotesPerMinute(tempo), countInBars: 0 },
       audioSeconds(0.1),
     );
     const sounds = look.advance(audioSeconds(0.1 + (8 * 60) / tempo));
-    for (const { event, at, seconds } of sounds) desk.start(event, at, seconds);
+    for (const { event, at, seconds } of sounds) mixer.start(event, at, seconds);
     return sounds.length;
   };
 }

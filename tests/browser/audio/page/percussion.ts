@@ -1,4 +1,4 @@
-import type { Desk } from '../../../../src/audio/desk';
+import type { Mixer } from '../../../../src/audio/mixer';
 import { readChart } from '../../../../src/music/chart/read';
 import { unfold } from '../../../../src/music/chart/unfold';
 import { percussionParts, STROKES_BY_INSTRUMENT } from '../../../../src/music/percussion/percussion';
@@ -16,9 +16,9 @@ export function kit(tempo: number, role: 'verse' | 'coro') {
   if (!chart.ok) throw new Error(JSON.stringify(chart.faults));
   const form = unfold(chart.value);
   const parts = percussionParts(form.bars, 'son', { styleOf: (bar) => bar.style });
-  return (desk: Desk): number => {
+  return (mixer: Mixer): number => {
     const events = Object.entries(parts).flatMap(([name, strokes]) => percussionEvents(name, strokes, 240, form.totalTicks));
-    for (const event of events) desk.start(event, 0.1 + (event.tick / 960) * (60 / tempo), 0.2);
+    for (const event of events) mixer.start(event, 0.1 + (event.tick / 960) * (60 / tempo), 0.2);
     return events.length;
   };
 }

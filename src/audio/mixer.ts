@@ -19,18 +19,18 @@ import { supplyHold } from './hold-value';
  * own. Tone's clock is switched off and driven by `tick`; every start and stop carries an absolute time.
  */
 
-/** What the desk needs to know of a sound. */
-export interface DeskSound {
+/** What the mixer needs to know of a sound. */
+export interface MixerSound {
   readonly part: PartName;
   readonly midi: number | null;
   readonly drum: string | null;
   readonly velocity: number;
 }
 
-/** The mixing desk with everything that sounds behind it. */
-export interface Desk {
+/** The mixer with everything that sounds behind it. */
+export interface Mixer {
   /** Sounds from `at` (seconds of the audio clock) for `seconds`; drums ring out. An `aside` sounds whatever is muted. Null when there is nothing to sound. */
-  start(sound: DeskSound, at: number, seconds: number, aside?: Aside): Sounding | null;
+  start(sound: MixerSound, at: number, seconds: number, aside?: Aside): StartedSound | null;
   /** Fades everything out within 20 ms and forgets what is on its way. New sounds may start 50 ms later. */
   silence(): void;
   setMix(mix: Mix): void;
@@ -43,7 +43,7 @@ export interface Desk {
 }
 
 /** A sound that was started; `end` damps it now, if it has not ended. */
-export interface Sounding {
+export interface StartedSound {
   end(): void;
 }
 
@@ -63,8 +63,8 @@ interface Voice {
   readonly at: number;
 }
 
-/** A desk on a context of the browser's, live or offline. One per context. */
-export function createDesk(native: BaseAudioContext): Desk {
+/** A mixer on a context of the browser's, live or offline. One per context. */
+export function createMixer(native: BaseAudioContext): Mixer {
   supplyHold();
   // Tone's own declarations name a wrapper library's classes; it takes the browser's as well.
   const context = new Context({ context: native as never, clockSource: 'offline', lookAhead: 0 });
