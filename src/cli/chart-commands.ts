@@ -80,8 +80,8 @@ export function withChart(
 
 /** A figure is written in the direction that sounds: the one asked for, else the chart's. */
 function inDirectionOf(chart: Chart, options: ArrangeOptions): ArrangeOptions {
-  const { figure, direction } = options;
-  return figure ? { ...options, figure: { ...figure, direction: direction ?? chart.clave.direction } } : options;
+  const { ownFigure, direction } = options;
+  return ownFigure ? { ...options, ownFigure: { ...ownFigure, direction: direction ?? chart.clave.direction } } : options;
 }
 
 /** An option that does not fit the chart, as one line, or null. */
@@ -91,8 +91,8 @@ function against(chart: Chart, options: ArrangeOptions): string | null {
   if (kind !== undefined && (kind === 'bembe') !== (meter === '6/8')) {
     return `--kind ${kind} needs a chart in ${kind === 'bembe' ? '6/8' : '4/4'}, this one is in ${meter}`;
   }
-  const figure = againstClave(options, meter, kind ?? clave.kind);
-  if (figure !== null) return figure;
+  const against = againstClave(options, meter, kind ?? clave.kind);
+  if (against !== null) return against;
   const bars = vampPasses === undefined ? 0 : barsWithVamps(chart, vampPasses);
   return bars > MAX_SOUNDING_BARS
     ? `--vamp ${vampPasses}: the form would have ${bars} bars, at most ${MAX_SOUNDING_BARS} are played`

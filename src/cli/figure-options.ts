@@ -36,7 +36,7 @@ export function readFigureOptions(reader: OptionReader, direction: Direction | u
     ...(stretch && { stretch }),
     ...(compass && { compass }),
     ...(cells && { cells }),
-    ...(figure !== undefined && { figure: { text: figure, direction: direction ?? '2-3' } }),
+    ...(figure !== undefined && { ownFigure: { text: figure, direction: direction ?? '2-3' } }),
     ...(reader.has('crossed') && { crossed: true }),
     ...(solo && { solo }),
     ...(percussion && { percussion }),
@@ -44,8 +44,8 @@ export function readFigureOptions(reader: OptionReader, direction: Direction | u
 }
 
 /** Why cells or a figure do not fit the clave or the meter of a chart, as one line, or null. */
-export function againstClave({ cells, figure }: ArrangeOptions, meter: '4/4' | '6/8', kind: ClaveKind): string | null {
-  if (meter === '6/8' && figure) return '--figure needs a chart in 4/4, this one is in 6/8; a chart may hold its own under figure:';
+export function againstClave({ cells, ownFigure }: ArrangeOptions, meter: '4/4' | '6/8', kind: ClaveKind): string | null {
+  if (meter === '6/8' && ownFigure) return '--figure needs a chart in 4/4, this one is in 6/8; a chart may hold its own under figure:';
   if (!cells) return null;
   const asked = `--cells ${cells.two}+${cells.three}`;
   if (meter === '6/8') return `${asked} needs a chart in 4/4, this one is in 6/8`;

@@ -96,11 +96,10 @@ function standing(): boolean {
 }
 
 /** The page's settings for the options of the command line; what was not asked for stays as the chart says. */
-function settingsOf({ figure, closed, level, vampPasses: _, pickup: __, range: ___, ...same }: ArrangeOptions): Record<string, unknown> {
+function settingsOf({ closed, level, vampPasses: _, pickup: __, range: ___, ...same }: ArrangeOptions): Record<string, unknown> {
   return {
     ...same,
     level: level ?? 'by section',
-    ...(figure === undefined ? {} : { ownFigure: figure }),
     round: closed === false ? 'once, then end' : 'round and round',
   };
 }

@@ -31,7 +31,7 @@ export interface ArrangeOptions {
   /** A pair of cells by their ids (`A4`, `B2`) in place of the level's own. */
   readonly cells?: { readonly two: CellId; readonly three: CellId };
   /** A rhythm of the player's own in place of every montuno pattern: two bars as chart reading gives them, and the direction they are written in. */
-  readonly figure?: { readonly text: string; readonly direction: Direction };
+  readonly ownFigure?: { readonly text: string; readonly direction: Direction };
   /** True puts every cell on the wrong side, as an exercise. */
   readonly crossed?: boolean;
   /** Which percussion plays; by style and section when missing. */

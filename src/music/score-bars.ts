@@ -49,7 +49,7 @@ function patternsIn(
   if (sideSteps(bar) === 6) return bar.figure ? [ownPattern(bar.figure, written)] : (styleOf('bembe').piano[level] ?? []);
   if (!style.onClave) return [SAFE_PATTERN];
   if (options.devices?.includes('one-bar-neutral')) return [NEUTRAL_PATTERN];
-  if (options.figure) return [ownPattern(options.figure.text, options.figure.direction)];
+  if (options.ownFigure) return [ownPattern(options.ownFigure.text, options.ownFigure.direction)];
   if (options.cells) return [pattern('chosen', options.cells.two, options.cells.three)];
   if (bar.figure) return [ownPattern(bar.figure, written)];
   const kind = form.clave.kind === 'bembe' ? 'son' : form.clave.kind;

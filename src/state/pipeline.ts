@@ -103,7 +103,7 @@ export function optionsOf(settings: Arranging, closed: boolean, range: Loop | nu
     ...(level === 'by section' ? {} : { level }),
     ...(style === null ? {} : { style }),
     ...(cells !== null && goTogether(cells, kind) ? { cells } : {}),
-    ...(ownFigure === null ? {} : { figure: ownFigure }),
+    ...(ownFigure === null ? {} : { ownFigure }),
     ...(solo === null ? {} : { solo }),
     ...(range === null ? {} : { range }),
   };

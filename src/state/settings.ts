@@ -53,7 +53,7 @@ export type LevelChoice = (typeof LEVELS)[number];
 /** A pair of cells chosen by hand. */
 export type CellPair = NonNullable<ArrangeOptions['cells']>;
 /** A rhythm of the player's own, and the direction it is written in. */
-export type OwnFigure = NonNullable<ArrangeOptions['figure']>;
+export type OwnFigure = NonNullable<ArrangeOptions['ownFigure']>;
 
 /** Sounding bars [from, to) that go round; always whole clave cycles. */
 export interface Loop {

@@ -35,7 +35,7 @@ describe('“another one”', () => {
   it('with a rhythm that the player has fixed the octave line still changes: three lines for every published progression', () => {
     const few = RECIPES.flatMap(({ name, key, bars }) => {
       const text = `title: ${name}\nkey: ${key}\n${bars}`;
-      const own = { figure: { text: 'x.xx.x.x .x.xx.x.', direction: '2-3' } } as const;
+      const own = { ownFigure: { text: 'x.xx.x.x .x.xx.x.', direction: '2-3' } } as const;
       return [own, { cells: { two: 'A1', three: 'B1' } } as const, { devices: ['one-bar-neutral'] } as const].flatMap((fixed) =>
         offered(text, fixed) >= 3 ? [] : [`${name} ${JSON.stringify(fixed)}`],
       );
