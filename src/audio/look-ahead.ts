@@ -1,10 +1,10 @@
 import { type Ensemble, FULL_BAND, isLeftOut } from '../performance/ensemble';
 import { changeProgramme } from '../performance/live-change';
-import type { Performance, PerformedEvent } from '../performance/performance';
+import type { Performance } from '../performance/performance';
 import { firstPlayTick, forgetSpansBefore, lastPlayTick, programmeAt, soundsIn, startProgramme } from '../performance/programme';
 import { forgetBefore, nearestTick, secondsAt, steadyTempo, tickAt, withTempo } from '../performance/tempo';
 import { decideUntil, landingOf, NO_WISHES, type VampState, vampAt } from '../performance/vamps';
-import type { SoundingMusic } from '../state/listening/ports';
+import type { SoundingMusic, SoundOnItsWay } from '../state/listening/ports';
 import type { Heard, PlayRequest, SoundingVamp } from '../state/ports';
 import type { AudioSeconds, HalfNotesPerMinute } from '../vocabulary';
 import { audioSeconds, songSeconds } from '../vocabulary';
@@ -21,21 +21,10 @@ export const AHEAD_SECONDS = 0.4;
 /** How often a player asks for what is next, in milliseconds. */
 export const TICK_MS = 25;
 
-/** One sound on its way, with its moment on the audio clock. */
-export interface ScheduledSound {
-  /** Unlike any other sound's since Play was pressed. */
-  readonly key: string;
-  readonly at: AudioSeconds;
-  readonly seconds: number;
-  readonly event: PerformedEvent;
-  readonly pass: number;
-  readonly countIn: boolean;
-}
-
 /** One press of Play, walked through once. */
 export interface LookAhead {
   /** Hands over everything that starts before `until` and was not handed over yet, ascending. */
-  advance(until: AudioSeconds): readonly ScheduledSound[];
+  advance(until: AudioSeconds): readonly SoundOnItsWay[];
   /** As `Player.change`. */
   change(performance: Performance): number | null;
   /** Asks to leave the open vamp that is heard at a moment of the audio clock; as `Player.cue`. */

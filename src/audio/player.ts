@@ -2,12 +2,13 @@
 
 import { FULL_BAND } from '../performance/ensemble';
 import { INSTRUMENTS } from '../performance/sounds/sample-set';
+import type { SoundOnItsWay } from '../state/listening/ports';
 import type { Mix, Player, PlayRequest, SoundState, TransportState } from '../state/ports';
 import { type AudioSeconds, audioSeconds, inputMillis } from '../vocabulary';
 import { createAudioDevice } from './audio-device';
 import { createBanks } from './banks';
 import { heardTime, readClock } from './heard-time';
-import type { LookAhead, ScheduledSound } from './look-ahead';
+import type { LookAhead } from './look-ahead';
 import { AHEAD_SECONDS, startLookAhead, TICK_MS } from './look-ahead';
 import type { Mixer, MixerSound, StartedSound } from './mixer';
 import { joinTabs } from './tab-claim';
@@ -41,14 +42,14 @@ export interface PlayerOptions {
   /** Address of the folder with the recordings; `samples/` beside the page when missing. */
   readonly samplesFolder?: string;
   /** Hears of every sound that is handed to the mixer. */
-  readonly witness?: (sound: ScheduledSound) => void;
+  readonly witness?: (sound: SoundOnItsWay) => void;
 }
 
 /** The player for the life of the page: make one, and only one. Starts to load the recordings at once; sounds nothing until asked. */
 export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Player {
   const folder = samplesFolder ?? new URL('samples/', document.baseURI).href;
   const listeners = new Set<() => void>();
-  const hearers = new Set<(sound: ScheduledSound) => void>();
+  const hearers = new Set<(sound: SoundOnItsWay) => void>();
   let mixer: Mixer | null = null;
   let mixerLoading: Promise<void> | null = null;
   let mixerFailed = false;

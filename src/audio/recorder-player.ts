@@ -1,7 +1,8 @@
 import { FULL_BAND } from '../performance/ensemble';
+import type { SoundOnItsWay } from '../state/listening/ports';
 import type { Mix, Player, PlayRequest } from '../state/ports';
 import { audioSeconds, inputMillis } from '../vocabulary';
-import type { LookAhead, ScheduledSound } from './look-ahead';
+import type { LookAhead } from './look-ahead';
 import { AHEAD_SECONDS, startLookAhead, TICK_MS } from './look-ahead';
 
 /** A player that sounds nothing and writes down everything, on a clock that its owner turns. */
@@ -9,7 +10,7 @@ export interface RecorderPlayer extends Player {
   /** Lets `seconds` pass, in ticks of `TICK_MS`. */
   pass(seconds: number): void;
   /** Everything handed over since it was made, with its time on the recorder's clock. */
-  recorded(): readonly ScheduledSound[];
+  recorded(): readonly SoundOnItsWay[];
   /** Chords sounded by `sound`. */
   touched(): readonly (readonly number[])[];
   mix(): Mix | null;
@@ -20,8 +21,8 @@ const TICK_SECONDS = TICK_MS / 1000;
 /** A fresh recorder, its clock at 0. */
 export function createRecorderPlayer(): RecorderPlayer {
   const listeners = new Set<() => void>();
-  const hearers = new Set<(sound: ScheduledSound) => void>();
-  const sounds: ScheduledSound[] = [];
+  const hearers = new Set<(sound: SoundOnItsWay) => void>();
+  const sounds: SoundOnItsWay[] = [];
   const strokes: (readonly number[])[] = [];
   let now = 0;
   let look: LookAhead | null = null;

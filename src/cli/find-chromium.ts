@@ -17,7 +17,8 @@ export function findChromium(environment: Readonly<Record<string, string | undef
   return candidates.find(isExecutable) ?? null;
 }
 
-function isExecutable(path: string): boolean {
+/** True when the file may be run. */
+export function isExecutable(path: string): boolean {
   try {
     accessSync(path, constants.X_OK);
     return true;

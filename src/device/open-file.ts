@@ -1,4 +1,5 @@
 import type { OpenFile } from '../state/take-along/ports';
+import { download } from './download';
 
 /** The part of the file system access that is used; browsers without it save through a download. */
 interface Picker {
@@ -6,9 +7,6 @@ interface Picker {
     createWritable(): Promise<{ write(bytes: Uint8Array<ArrayBuffer>): Promise<void>; close(): Promise<void>; abort(): Promise<void> }>;
   }>;
 }
-
-/** How long the browser may take to begin the download before its address is given back. */
-const RELEASE_MS = 60_000;
 
 /**
  * Opens a file for writing: a large one where the person says, piece by piece to the disk, or, small or where the browser has no such thing, collected by the
@@ -34,16 +32,7 @@ function collected(name: string, type: string): OpenFile {
   let pieces: Blob[] = [];
   return {
     write: async (bytes) => void pieces.push(new Blob([bytes])),
-    close: async () => {
-      const address = URL.createObjectURL(new Blob(pieces, { type }));
-      const link = document.createElement('a');
-      link.href = address;
-      link.download = name;
-      document.body.append(link);
-      link.click();
-      link.remove();
-      setTimeout(() => URL.revokeObjectURL(address), RELEASE_MS);
-    },
+    close: async () => download(document, name, new Blob(pieces, { type })),
     abort: async () => {
       pieces = [];
     },

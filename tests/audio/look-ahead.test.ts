@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { ScheduledSound } from '../../src/audio/look-ahead';
 import { AHEAD_SECONDS, startLookAhead, TICK_MS } from '../../src/audio/look-ahead';
+import type { SoundOnItsWay } from '../../src/state/listening/ports';
 import { audioSeconds, halfNotesPerMinute } from '../../src/vocabulary';
 import { events, performanceOf, SON_3_2 } from '../performance/hand-made';
 
@@ -23,7 +23,7 @@ function run(
   each: (ahead: ReturnType<typeof startLookAhead>, now: number) => void = () => {},
 ) {
   const ahead = startLookAhead(requested, audioSeconds(0));
-  const sounds: ScheduledSound[] = [];
+  const sounds: SoundOnItsWay[] = [];
   for (let count = 0; count * TICK <= seconds; count += 1) {
     each(ahead, count * TICK);
     sounds.push(...ahead.advance(audioSeconds(count * TICK + AHEAD_SECONDS)));
@@ -91,7 +91,7 @@ describe('the look-ahead', () => {
     const tempo = 97;
     const ahead = startLookAhead(request(everyStep(2), tempo), audioSeconds(0.5));
     const exact = 0.5 + (500 * 4 - 1 / 4) * (60 / tempo);
-    let last: ScheduledSound | undefined;
+    let last: SoundOnItsWay | undefined;
     for (let until = 0.7; until < exact + 0.05; until += 0.19) last = ahead.advance(audioSeconds(until)).at(-1) ?? last;
     last = ahead.advance(audioSeconds(exact + 0.05)).at(-1) ?? last;
     expect(last?.pass).toBe(499);

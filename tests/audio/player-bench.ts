@@ -1,5 +1,5 @@
-import type { ScheduledSound } from '../../src/audio/look-ahead';
 import type { Performance } from '../../src/performance/performance';
+import type { SoundOnItsWay } from '../../src/state/listening/ports';
 import type { Player, PlayRequest } from '../../src/state/ports';
 import { assert, halfNotesPerMinute } from '../../src/vocabulary';
 import { events, performanceOf } from '../performance/hand-made';
@@ -10,7 +10,7 @@ export interface PlayerHarness {
   /** Lets time pass. */
   wait(seconds: number): Promise<void>;
   /** Everything that was handed to the sound so far. */
-  sounds(): readonly ScheduledSound[];
+  sounds(): readonly SoundOnItsWay[];
 }
 
 /** One thing a player must do; throws when it does not. */
@@ -42,10 +42,10 @@ export const request = (performance: Performance, more: Partial<PlayRequest> = {
   ...more,
 });
 /** What sounds after the count-in. */
-export const music = (sounds: readonly ScheduledSound[]) => sounds.filter(({ countIn }) => !countIn);
+export const music = (sounds: readonly SoundOnItsWay[]) => sounds.filter(({ countIn }) => !countIn);
 
 /** Onsets must be one step apart, from the first to the last: none lost, none doubled, none moved. */
-export function assertUnbroken(sounds: readonly ScheduledSound[], step = BAR / 8): void {
+export function assertUnbroken(sounds: readonly SoundOnItsWay[], step = BAR / 8): void {
   assert(new Set(sounds.map(({ key }) => key)).size === sounds.length, 'a sound came twice');
   sounds.forEach(({ at }, index) => {
     const before = sounds[index - 1];

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { type OutlineFont, readOutlineFont } from '../../src/exchange/pdf/outline-font';
 import { writePdf } from '../../src/exchange/pdf/write-pdf';
 import type { Ink, Mark, PageDrawing } from '../../src/layout/sheet/page-drawing';
-import { randomFrom } from '../fuzz/mutate';
+import { seeded } from '../../src/practice/seeded';
 import { mediansMs, overFloor, type Results } from './measure';
 
 const PAGES = 12;
@@ -37,7 +37,7 @@ function page(random: () => number): PageDrawing {
 
 /** Twelve pages of drawings as a PDF file, compression included. The floor writes the same drawings as JSON. */
 export function measurePdf(): Results {
-  const random = randomFrom(4);
+  const random = seeded(4);
   const pages = Array.from({ length: PAGES }, () => page(random));
   const fonts = new Map([
     ['text', font('text', '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-500-normal.woff')],

@@ -1,7 +1,8 @@
 import type { ArrangeOptions } from '../../src/music/score';
+import { seeded } from '../../src/practice/seeded';
 import type { Device, Hands, Level, Stretch } from '../../src/vocabulary';
 import { REACH } from './checks';
-import { chartOf, RECIPES, randomProgression, seeded } from './progressions';
+import { chartOf, RECIPES, randomProgression } from './progressions';
 
 const LEVELS: readonly Level[] = [1, 2, 3, 4, 5, 6];
 const STYLES = ['salsa', 'son montuno', 'guaracha', 'mambo', 'songo', 'timba', 'rumba', 'latin jazz', 'cha-cha-cha', 'bolero', 'guajira'];

@@ -1,16 +1,6 @@
 import type { Chart } from '../../src/music/chart/chart';
 import { readChart } from '../../src/music/chart/read';
-
-/** A repeatable source of numbers in [0, 1) (mulberry32, public domain). */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { seeded } from '../../src/practice/seeded';
 
 export const ROOTS = ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B'] as const;
 /** Qualities met on jazz and Latin charts. */

@@ -6,10 +6,11 @@ import { readChart } from '../../src/music/chart/read';
 import { transposeChart } from '../../src/music/chart/transpose-chart';
 import { unfold } from '../../src/music/chart/unfold';
 import { writeChart } from '../../src/music/chart/write';
+import { seeded } from '../../src/practice/seeded';
 import { chartText } from '../music/chart/chart-arbitrary';
 import { withoutColumns } from '../music/chart/chart-of';
 import { HANGING_MS, leastTime } from './fuzz-target';
-import { mutate, randomFrom } from './mutate';
+import { mutate } from './mutate';
 
 /** What a fuzz run saw. */
 export interface FuzzReport {
@@ -29,7 +30,7 @@ export interface FuzzReport {
  * each with a place inside the text. What is read must come back the same from its own text, unfold and transpose. Nothing may throw or hang.
  */
 export function fuzzCharts({ seed, count, mutations }: { seed: number; count: number; mutations: number }): FuzzReport {
-  const random = randomFrom(seed);
+  const random = seeded(seed);
   const failures: { text: string; message: string }[] = [];
   let stillCharts = 0;
   let mutated = 0;

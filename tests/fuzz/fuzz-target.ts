@@ -1,4 +1,4 @@
-import { randomFrom } from './mutate';
+import { seeded } from '../../src/practice/seeded';
 
 /** One reader that meets hostile input: how an input is made, and what must hold whatever comes. */
 export interface FuzzTarget<Input = unknown> {
@@ -43,7 +43,7 @@ export function target<Input>({ name, make, check }: FuzzTarget<Input>): AnyTarg
   return {
     name,
     run({ seed, count }) {
-      const random = randomFrom(seed);
+      const random = seeded(seed);
       const failures: { input: string; message: string }[] = [];
       const before = process.memoryUsage().rss;
       let highest = before;

@@ -1,14 +1,3 @@
-/** Small numbers that look random and are the same for the same seed (mulberry32, public domain, T. Ettinger). Gives 0 ≤ n < 1. */
-export function randomFrom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
 /** Bits of chart language and of everything else that lands in a text field. */
 const BITS = [
   '|',

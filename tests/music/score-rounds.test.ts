@@ -3,8 +3,9 @@ import { readChart } from '../../src/music/chart/read';
 import { unfold } from '../../src/music/chart/unfold';
 import { type ArrangeOptions, arrange, type Score } from '../../src/music/score';
 import { roundOf, vampRanges } from '../../src/music/score-rounds';
+import { seeded } from '../../src/practice/seeded';
 import { assert, type BassStroke, LONGEST_LEAD_TICKS, type PianoStroke } from '../../src/vocabulary';
-import { ROOTS, seeded } from '../engine/progressions';
+import { ROOTS } from '../engine/progressions';
 
 function chartOf(text: string) {
   const reading = readChart(text);

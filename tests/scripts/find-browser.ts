@@ -3,17 +3,9 @@
  * Chromium or Chrome, Playwright's own, and at last Debian's package when run as root there.
  */
 import { execFileSync } from 'node:child_process';
-import { accessSync, constants, existsSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
+import { existsSync } from 'node:fs';
 import { chromium } from '@playwright/test';
-
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome', 'microsoft-edge'];
-const PLACES = [
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
-  'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
-];
+import { findChromium, isExecutable } from '../../src/cli/find-chromium';
 
 /** Arguments that make a headless Chromium quiet and independent of graphics hardware. */
 export const BROWSER_ARGUMENTS = [
@@ -26,33 +18,21 @@ export const BROWSER_ARGUMENTS = [
   '--disable-sync',
 ];
 
-function isExecutable(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
+const installed = (): string | null => findChromium({ PATH: process.env.PATH });
 
-function installed(): string | undefined {
-  const folders = (process.env.PATH ?? '').split(delimiter).filter(Boolean);
-  return [...NAMES.flatMap((name) => folders.map((folder) => join(folder, name))), ...PLACES].find(isExecutable);
-}
-
-function playwrightsOwn(): string | undefined {
+function playwrightsOwn(): string | null {
   const path = chromium.executablePath();
-  return path && isExecutable(path) ? path : undefined;
+  return path && isExecutable(path) ? path : null;
 }
 
-function fromDebian(): string | undefined {
-  if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return undefined;
+function fromDebian(): string | null {
+  if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return null;
   const quiet = { stdio: ['ignore', 'ignore', 'inherit'] as const, env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
   try {
     execFileSync('apt-get', ['update'], { ...quiet, stdio: [...quiet.stdio] });
     execFileSync('apt-get', ['install', '-y', '--no-install-recommends', 'chromium'], { ...quiet, stdio: [...quiet.stdio] });
   } catch {
-    return undefined;
+    return null;
   }
   return installed();
 }

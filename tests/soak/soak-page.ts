@@ -1,6 +1,6 @@
 import { type Browser, type CDPSession, chromium, type Page } from '@playwright/test';
 import { preview } from 'vite';
-import { randomFrom } from '../fuzz/mutate';
+import { seeded } from '../../src/practice/seeded';
 import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
 import { freePort } from '../scripts/free-port';
 import { heapMb } from './heap';
@@ -68,7 +68,7 @@ const stop = (page: Page) =>
     .evaluate((button) => (window as unknown as { soakStop: (of: Element) => Promise<number> }).soakStop(button));
 
 async function stretch(page: Page, devtools: CDPSession, burden: Burden, seconds: number, seed: number): Promise<Stretch> {
-  const random = randomFrom(seed);
+  const random = seeded(seed);
   await play(page);
   await page.waitForTimeout(3000);
   const before = await heapMb(devtools);

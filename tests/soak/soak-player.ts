@@ -1,9 +1,9 @@
 import { AHEAD_SECONDS, TICK_MS } from '../../src/audio/look-ahead';
 import { createRecorderPlayer } from '../../src/audio/recorder-player';
 import { CLICK_MODES, FULL_BAND } from '../../src/performance/ensemble';
+import { seeded } from '../../src/practice/seeded';
 import { halfNotesPerMinute } from '../../src/vocabulary';
 import { everyStep, request } from '../audio/player-bench';
-import { randomFrom } from '../fuzz/mutate';
 import { SON_2_3, SON_3_2 } from '../performance/hand-made';
 
 /** What a soak run saw. `expected` counts the steps that the tempi of the run come to; the last one may lie on either side of the end. */
@@ -28,7 +28,7 @@ const STEPS_A_HALF = 4;
 
 /** Plays `minutes` of simulated time while tempo, loop length, direction and the clicks change at random moments, twice a second on average. */
 export function soakPlayer(minutes: number, seed: number): SoakReport {
-  const random = randomFrom(seed);
+  const random = seeded(seed);
   const below = (limit: number): number => Math.floor(random() * limit);
   const player = createRecorderPlayer();
   let now = 0;

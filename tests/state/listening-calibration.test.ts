@@ -3,8 +3,8 @@ import { createRecorderPlayer } from '../../src/audio/recorder-player';
 import { createCalibrating, delayOf } from '../../src/state/listening/calibrating';
 import { type Calibration, calibrationsFrom, createCalibrations } from '../../src/state/listening/calibrations';
 import { createClockTrack } from '../../src/state/listening/clock-track';
-import type { Storage } from '../../src/state/ports';
 import { inputMillis } from '../../src/vocabulary';
+import { memoryStorage } from './memory-storage';
 
 const CLICKS = Array.from({ length: 16 }, (_, index) => 1000 + index * 500);
 
@@ -74,30 +74,11 @@ describe('the delay of a device', () => {
   });
 });
 
-function memory(): Storage & { readonly kept: Map<string, string> } {
-  const kept = new Map<string, string>();
-  return {
-    kept,
-    async read(key) {
-      const text = kept.get(key);
-      return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
-    },
-    async write(key, text) {
-      kept.set(key, text);
-      return { kind: 'kept' };
-    },
-    onOtherTab: () => () => undefined,
-    tellCleared: () => undefined,
-    onCleared: () => () => undefined,
-    onNewer: () => () => undefined,
-  };
-}
-
 const FERRY: Calibration = { device: 'Ferry 1', latencyMs: 21, spreadMs: 4, rate: 48_000, measured: 1_000_000 };
 
 describe('delays that are kept', () => {
   it('come back under the name of the device', async () => {
-    const storage = memory();
+    const { storage } = memoryStorage();
     expect(await createCalibrations(storage, () => 1_000_000).keep(FERRY)).toBe(true);
     const later = createCalibrations(storage, () => 2_000_000);
     expect(await later.find('Ferry 1', 48_000)).toEqual(FERRY);
@@ -105,7 +86,7 @@ describe('delays that are kept', () => {
   });
 
   it('expire when the rate of the output changes, and after a month', async () => {
-    const storage = memory();
+    const { storage } = memoryStorage();
     let now = 1_000_000;
     const kept = createCalibrations(storage, () => now);
     await kept.keep(FERRY);
@@ -115,11 +96,11 @@ describe('delays that are kept', () => {
   });
 
   it('are replaced by a newer one, and a record that cannot be read counts as none', async () => {
-    const storage = memory();
+    const { kept: records, storage } = memoryStorage();
     const kept = createCalibrations(storage, () => 1_000_000);
     await kept.keep(FERRY);
     await kept.keep({ ...FERRY, latencyMs: 30 });
-    expect(calibrationsFrom(storage.kept.get('calibrations') ?? '')).toEqual([{ ...FERRY, latencyMs: 30 }]);
+    expect(calibrationsFrom(records.get('calibrations') ?? '')).toEqual([{ ...FERRY, latencyMs: 30 }]);
     for (const text of ['', '{', 'null', '{"calibrations":7}', '{"calibrations":[null,{"device":"x","latencyMs":"7"}]}'])
       expect(calibrationsFrom(text)).toEqual([]);
   });

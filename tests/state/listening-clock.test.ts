@@ -1,24 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { toInput } from '../../src/performance/clock-map';
+import { seeded } from '../../src/practice/seeded';
 import { createClockTrack } from '../../src/state/listening/clock-track';
 import { createOutputWatch } from '../../src/state/listening/output-trust';
 import { audioSeconds, inputMillis } from '../../src/vocabulary';
 
-/** A small seeded generator (mulberry32), so that the jitter is the same in every run. */
-function random(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
-
 describe('the line between the clocks', () => {
   it.each([50, -50])('follows a skew of %s parts in a million for thirty minutes, within 2 ms', (ppm) => {
     const track = createClockTrack();
-    const next = random(7);
+    const next = seeded(7);
     let worst = 0;
     let jumps = 0;
     for (let second = 0.5; second <= 1800; second += 0.5) {

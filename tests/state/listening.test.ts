@@ -1,4 +1,5 @@
 // long because every room of listening is tried on one bench
+
 import { describe, expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import { createRecorderPlayer } from '../../src/audio/recorder-player';
@@ -11,6 +12,7 @@ import type { Music } from '../../src/state/pipeline';
 import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from '../../src/state/settings';
 import { halfNotesPerMinute, inputMillis, TEMPO_RANGE } from '../../src/vocabulary';
 import { BAR, everyStep, request } from '../audio/player-bench';
+import { memoryStorage } from './memory-storage';
 
 class Source implements NoteSource {
   current: SourceState = { kind: 'off' };
@@ -46,7 +48,7 @@ function bench(change: Partial<ListeningPorts> = {}) {
   const player = createRecorderPlayer();
   const sources = { midi: new Source('midi'), keys: new Source('keys'), microphone: new Source('microphone') };
   const commands: Command[] = [];
-  const kept = new Map<string, string>();
+  const { kept, storage } = memoryStorage();
   const ticks = new Set<() => void>();
   const desk = createStore(() => ({ settings: DEFAULT_SETTINGS, preferences: DEFAULT_PREFERENCES, music: null }) as unknown as DeskState);
   const playing = createStore(() => ({ transport: { kind: 'stopped' } }) as PlayingState);
@@ -60,20 +62,7 @@ function bench(change: Partial<ListeningPorts> = {}) {
     sources,
     keys: { setMode: () => undefined, setOctave: () => undefined },
     sink: { outputs: () => [], send: () => undefined, silence: () => undefined },
-    storage: {
-      async read(key) {
-        const text = kept.get(key);
-        return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
-      },
-      async write(key, text) {
-        kept.set(key, text);
-        return { kind: 'kept' };
-      },
-      onOtherTab: () => () => undefined,
-      tellCleared: () => undefined,
-      onCleared: () => () => undefined,
-      onNewer: () => () => undefined,
-    },
+    storage,
     judge: judgeStretch,
     now: () => 1_000_000,
     every: (_, action) => {

@@ -6,6 +6,7 @@ import { type SystemRange, systemBreaks } from '../notation/systems';
 import { foldSystems, type SheetItem } from './folds';
 import { type PaperName, pageRoom, paperUnits, UNIT_MM } from './paper';
 import type { SheetChoice } from './sheet-choice';
+import type { SheetMusic } from './sheet-music';
 import type { CrossedTask } from './worksheet';
 
 /** Bars in a system of the sheet; clave cycles in the sixteenth-note habit are twice as long. */
@@ -63,17 +64,6 @@ const TEACHER_LINE_MM = 6.2;
 const TEACHER_LETTERS = 78;
 /** Space under each system. */
 const SYSTEM_GAP_MM = 1;
-
-/** The music of a sheet, each as it is to be printed (repeats folded, cut to its extent). What is null is left out. */
-export interface SheetMusic {
-  readonly main: Notation;
-  readonly other: Notation | null;
-  readonly variation: Notation | null;
-  readonly levels: readonly { readonly level: Level; readonly notation: Notation }[];
-  /** The worksheet's music with its gaps, and the crossed bars where that is the task. */
-  readonly task: Notation | null;
-  readonly crossed: CrossedTask | null;
-}
 
 /** The sheet as a row of blocks: head, what its kind asks for, and what the reader takes away. `teacher` is the teacher's own text. */
 export function sheetBlocks(music: SheetMusic, choice: SheetChoice, teacher: string, paper: PaperName): SheetBlock[] {

@@ -1,10 +1,10 @@
 import type { Score } from '../../music/score';
+import type { Level } from '../../vocabulary';
 import { notate } from '../notation/notate';
 import type { Notation } from '../notation/notation';
 import { foldRepeats } from './repeats';
-import type { SheetMusic } from './sheet-blocks';
 import type { Extent, SheetChoice } from './sheet-choice';
-import { blankHands, crossedTask, missingTicks, withGaps } from './worksheet';
+import { blankHands, type CrossedTask, crossedTask, missingTicks, withGaps } from './worksheet';
 
 /** The scores that a sheet may need. `loop` is what is looped, or null. */
 export interface SheetScores {
@@ -13,6 +13,17 @@ export interface SheetScores {
   readonly other: Score | null;
   readonly variation: Score | null;
   readonly levels: readonly Score[];
+}
+
+/** The music of a sheet, each as it is to be printed (repeats folded, cut to its extent). What is null is left out. */
+export interface SheetMusic {
+  readonly main: Notation;
+  readonly other: Notation | null;
+  readonly variation: Notation | null;
+  readonly levels: readonly { readonly level: Level; readonly notation: Notation }[];
+  /** The worksheet's music with its gaps, and the crossed bars where that is the task. */
+  readonly task: Notation | null;
+  readonly crossed: CrossedTask | null;
 }
 
 /** The score that an extent asks for: the loop where there is one, else the whole form. */

@@ -63,6 +63,7 @@ export interface NoteSink {
 
 /** A sound handed to the audio device, with its moment there. */
 export interface SoundOnItsWay {
+  /** Unlike any other sound's since Play was pressed. */
   readonly key: string;
   readonly at: AudioSeconds;
   readonly seconds: number;

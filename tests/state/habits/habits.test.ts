@@ -1,29 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { createHabits, DEFAULT_HABITS, habitsFrom } from '../../../src/state/habits/habits';
-import type { Storage } from '../../../src/state/ports';
-
-function memory(first: Readonly<Record<string, string>> = {}) {
-  const kept = new Map(Object.entries(first));
-  const storage: Storage = {
-    read: async (key) => {
-      const text = kept.get(key);
-      return text === undefined ? { kind: 'nothing' } : { kind: 'found', text };
-    },
-    write: async (key, text) => {
-      kept.set(key, text);
-      return { kind: 'kept' };
-    },
-    onOtherTab: () => () => undefined,
-    tellCleared: () => undefined,
-    onCleared: () => () => undefined,
-    onNewer: () => () => undefined,
-  };
-  return { kept, storage };
-}
+import { memoryStorage } from '../memory-storage';
 
 describe('habits', () => {
   it('come back as they were left', async () => {
-    const { storage } = memory();
+    const { storage } = memoryStorage();
     const first = await createHabits(storage);
     first.mapPedal('forward', 'ArrowRight');
     first.markSeen('touch a note');
@@ -40,7 +21,7 @@ describe('habits', () => {
   });
 
   it('give a key to one action only, and no key that moves the focus or leaves a panel', async () => {
-    const { habits, mapPedal } = await createHabits(memory().storage);
+    const { habits, mapPedal } = await createHabits(memoryStorage().storage);
     expect(mapPedal('forward', 'b')).toBe(true);
     expect(mapPedal('back', 'b')).toBe(true);
     expect(habits.getState().pedals).toEqual({ forward: null, back: 'b', 'play or stop': null });
@@ -56,7 +37,7 @@ describe('habits', () => {
       body: { pedals: { forward: 7 }, seen: ['press play', 'x'], strip: 'no', knownCharts: 'all' },
     });
     expect(habitsFrom(text)).toEqual({ ...DEFAULT_HABITS, seen: ['press play'] });
-    const { kept, storage } = memory({ habits: 'not a record' });
+    const { kept, storage } = memoryStorage({ habits: 'not a record' });
     const { change } = await createHabits(storage);
     change({ strip: false });
     expect(kept.get('quarantine/habits')).toBe('not a record');

@@ -1,8 +1,8 @@
-import type { ScheduledSound } from '../../../../src/audio/look-ahead';
 import type { MixerSound } from '../../../../src/audio/mixer';
 import { createPlayer } from '../../../../src/audio/player';
 import type { PartName } from '../../../../src/performance/performance';
 import { BASS_SAMPLES, DRUM_SAMPLES, PIANO_SAMPLES } from '../../../../src/performance/sounds/sample-set';
+import type { SoundOnItsWay } from '../../../../src/state/listening/ports';
 import type { SoundState } from '../../../../src/state/ports';
 import { halfNotesPerMinute } from '../../../../src/vocabulary';
 import { PLAYER_CONTRACT } from '../../../audio/player-contract';
@@ -11,7 +11,7 @@ import type { Sounds } from './offline';
 import { allBut, band, bytesOf, decibels, FOLDER, frequency, mixOf, offline, PARTS, peakOf, RATE, rmsOf } from './offline';
 import { kit, STROKES } from './percussion';
 
-const witnessed: ScheduledSound[] = [];
+const witnessed: SoundOnItsWay[] = [];
 const started: { readonly key: string; readonly at: number; readonly heardBy: number }[] = [];
 let player: ReturnType<typeof createPlayer> | null = null;
 const soundHistory: SoundState[] = [];
