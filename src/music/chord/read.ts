@@ -1,7 +1,7 @@
 import { type Degree, failed, ok, type Result } from '../../vocabulary';
 import { degreeName, degreeSemitones, pcOf } from '../pitch/spell';
 import type { Chord, ChordFamily, ChordTone } from './chord';
-import { corrections } from './nearest';
+import { corrections } from './corrections';
 import { plainSymbol } from './signs';
 import { readSuffix } from './suffix';
 

@@ -6,7 +6,7 @@ import { Transport } from '../transport/Transport';
 import { DeskContext } from './desk-context';
 import { Header } from './Header';
 import { HabitsContext } from './habits-context';
-import { PractisePage } from './PractisePage';
+import { PractisePlace } from './PractisePlace';
 import { Shield } from './Shield';
 import { usePlace } from './use-place';
 import { useShortcuts } from './use-shortcuts';
@@ -15,12 +15,12 @@ import './app.css';
 
 const Afterwards = lazy(() => import('./Afterwards').then((module) => ({ default: module.Afterwards })));
 const BalancePanel = lazy(() => import('../balance/BalancePanel').then((module) => ({ default: module.BalancePanel })));
-const ChartPage = lazy(() => import('../chart/ChartPage').then((module) => ({ default: module.ChartPage })));
+const ChartPlace = lazy(() => import('../chart/ChartPlace').then((module) => ({ default: module.ChartPlace })));
 const DrillsPlace = lazy(() => import('../drills/DrillsPlace').then((module) => ({ default: module.DrillsPlace })));
 const JournalPlace = lazy(() => import('../journal/JournalPlace').then((module) => ({ default: module.JournalPlace })));
 const KeyList = lazy(() => import('./KeyList').then((module) => ({ default: module.KeyList })));
 const Notices = lazy(() => import('./Notices').then((module) => ({ default: module.Notices })));
-const SheetPlace = lazy(() => import('./SheetPlace').then((module) => ({ default: module.SheetPlace })));
+const SheetPlace = lazy(() => import('../sheet/SheetPlace').then((module) => ({ default: module.SheetPlace })));
 const ViewPanel = lazy(() => import('./ViewPanel').then((module) => ({ default: module.ViewPanel })));
 
 /** The whole page around one desk. `habits` fetches what was settled once on this device. */
@@ -82,8 +82,8 @@ function Page({ desk }: { readonly desk: Desk }) {
         {place !== 'practise' && <h1 className="visually-hidden">{SCREEN.places[place]}</h1>}
         <Shield key={place}>
           <Suspense fallback={<p className="empty">{SCREEN.loading}</p>}>
-            {place === 'practise' && <PractisePage />}
-            {place === 'chart' && <ChartPage />}
+            {place === 'practise' && <PractisePlace />}
+            {place === 'chart' && <ChartPlace />}
             {place === 'sheet' && <SheetPlace />}
             {place === 'drills' && <DrillsPlace />}
             {place === 'journal' && <JournalPlace />}

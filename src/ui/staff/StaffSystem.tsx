@@ -4,7 +4,7 @@ import { systemGeometry } from '../../layout/notation/system-geometry';
 import type { SystemRange } from '../../layout/notation/systems';
 import { STAFF_WORDS } from '../../words/sheet';
 import { EngravedSystem } from './EngravedSystem';
-import type { LiveSystem } from './playhead';
+import type { LiveSystem } from './live-system';
 import type { StaffSize } from './staff-sizes';
 import type { DrawnNote } from './system-drawing';
 import { useNear } from './use-near';

@@ -6,11 +6,11 @@ import type { Score } from '../../music/score';
 import type { Heard } from '../../state/ports';
 import { STAFF_WORDS } from '../../words/sheet';
 import { useSheetDesk, useWrittenHabit } from '../sheet/sheets-context';
-import type { LiveSystem } from './playhead';
+import type { LiveSystem } from './live-system';
 import './staff.css';
 import { StaffSystem } from './StaffSystem';
 import { staffSize } from './staff-sizes';
-import { usePlayhead } from './use-playhead';
+import { useStaffPlayhead } from './use-staff-playhead';
 import { useWidth } from './use-width';
 
 /** What the staff view is given. It keeps nothing but which bar has the tab stop. */
@@ -47,7 +47,7 @@ export function StaffView({ score, heard, playing, onStartAt, bars, staves = PLA
     return systemBreaks(shown, size.perSystem).map((range) => ({ from: range.from + first, to: range.to + first }));
   }, [notation, size, fromBar, toBar]);
   // A few bars chosen by someone else stand where that someone wants them: only the whole score scrolls by itself.
-  usePlayhead(live, heard, playing, bars === undefined);
+  useStaffPlayhead(live, heard, playing, bars === undefined);
   const firstShown = ranges[0]?.from ?? 0;
   const lastShown = (ranges.at(-1)?.to ?? 1) - 1;
   const tabStop = Math.min(Math.max(focusBar, firstShown), lastShown);

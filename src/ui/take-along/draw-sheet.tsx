@@ -8,7 +8,7 @@ import type { Desk } from '../../state/desk';
 import type { SheetDesk } from '../../state/sheet/sheet-desk';
 import type { DrawSheet } from '../../state/take-along/ports';
 import { DeskContext } from '../app/desk-context';
-import { SheetPlace } from '../app/SheetPlace';
+import { SheetPlace } from '../sheet/SheetPlace';
 import { SheetsContext } from '../sheet/sheets-context';
 import { readPage } from './read-page';
 

@@ -15,7 +15,7 @@ import { usePageSize } from './use-page-size';
 import { usePrint } from './use-print';
 
 /** What the sheet is given; it keeps nothing of its own. Tempi are half notes a minute. */
-export interface SheetPageProps {
+export interface SheetProps {
   readonly scores: SheetScores;
   readonly choice: SheetChoice;
   readonly onChoose: (change: Partial<SheetChoice>) => void;
@@ -34,7 +34,7 @@ export interface SheetPageProps {
 const PX_PER_MM = 96 / 25.4;
 
 /** The sheet, shown exactly as it prints: pages of the chosen paper, black on white, smaller only where the screen is narrower than the paper. */
-export function SheetPage(props: SheetPageProps) {
+export function Sheet(props: SheetProps) {
   const { scores, choice, notes, onNote, tempo, goal, paper } = props;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);

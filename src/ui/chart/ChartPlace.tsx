@@ -23,7 +23,7 @@ const AT_SECTION: readonly string[] = ['odd section', 'section on the other side
 const NONE: readonly never[] = [];
 
 /** The Chart place: text on one side, its bars as they sound on the other, faults between them, and the shelf below. */
-export function ChartPage() {
+export function ChartPlace() {
   const { desk } = useDeskItself();
   const library = useLibrary();
   const field = useTextField(library?.editing ?? null);

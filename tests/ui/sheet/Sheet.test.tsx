@@ -2,7 +2,7 @@ import { act, fireEvent, render, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import { DEFAULT_CHOICE } from '../../../src/layout/sheet/sheet-choice';
 import type { Score } from '../../../src/music/score';
-import { SheetPage, type SheetPageProps } from '../../../src/ui/sheet/SheetPage';
+import { Sheet, type SheetProps } from '../../../src/ui/sheet/Sheet';
 import { LOOP_SCORE } from '../../layout/loop-score';
 
 // happy-dom has no text metrics, so nothing is engraved here: the browser tests look at the notes.
@@ -10,7 +10,7 @@ vi.mock('../../../src/ui/staff/use-engraver', () => ({ useEngraver: () => ({ kin
 
 const other = { ...LOOP_SCORE, clave: { kind: 'son', direction: '3-2' } as const };
 const parts = { ...DEFAULT_CHOICE.parts, rhythm: false, variation: false };
-const props = (score: Score = LOOP_SCORE): SheetPageProps => ({
+const props = (score: Score = LOOP_SCORE): SheetProps => ({
   scores: { whole: score, loop: null, other, variation: null, levels: [] },
   choice: { ...DEFAULT_CHOICE, parts },
   onChoose: vi.fn(),
@@ -24,9 +24,9 @@ const props = (score: Score = LOOP_SCORE): SheetPageProps => ({
   onPaper: vi.fn(),
 });
 
-describe('SheetPage', () => {
+describe('Sheet', () => {
   it('shows title, style, key, level, both tempi in both units, and the direction in large print', () => {
-    render(<SheetPage {...props()} />);
+    render(<Sheet {...props()} />);
     const page = screen.getByRole('article', { name: 'page 1 of 1' });
     expect(within(page).getByRole('heading', { level: 2, name: 'Last Ferry' })).toBeTruthy();
     for (const text of [
@@ -40,7 +40,7 @@ describe('SheetPage', () => {
   });
 
   it('has the other direction, tempo ladder, twelve keys, teacher’s line and the caution', () => {
-    render(<SheetPage {...props()} />);
+    render(<Sheet {...props()} />);
     expect(screen.getByRole('heading', { level: 3, name: /The other direction: 3-2 son clave/ })).toBeTruthy();
     const [ladder, keys] = screen.getAllByRole('list');
     expect(
@@ -54,7 +54,7 @@ describe('SheetPage', () => {
   });
 
   it('names every system in words', () => {
-    render(<SheetPage {...props()} />);
+    render(<Sheet {...props()} />);
     // Pages far from the window wait; before printing, everything stands on them.
     act(() => void window.dispatchEvent(new Event('beforeprint')));
     expect(screen.getAllByRole('img', { name: 'Bars 1–4: Em7, A7, D6, B7♭9' })).toHaveLength(2);
@@ -64,7 +64,7 @@ describe('SheetPage', () => {
     const given = props();
     const print = vi.fn();
     vi.stubGlobal('print', print);
-    render(<SheetPage {...given} />);
+    render(<Sheet {...given} />);
     fireEvent.click(screen.getByRole('button', { name: 'Print / save as PDF' }));
     expect(print).toHaveBeenCalledOnce();
     fireEvent.click(screen.getByRole('button', { name: 'MIDI file' }));
@@ -75,13 +75,13 @@ describe('SheetPage', () => {
   });
 
   it('shows a title that looks like markup as text', () => {
-    render(<SheetPage {...props({ ...LOOP_SCORE, title: '<img src=x onerror=alert(1)>' })} />);
+    render(<Sheet {...props({ ...LOOP_SCORE, title: '<img src=x onerror=alert(1)>' })} />);
     expect(screen.getByRole('heading', { level: 2, name: '<img src=x onerror=alert(1)>' })).toBeTruthy();
     expect(document.querySelector('img[src]')).toBeNull();
   });
 
   it('marks its pages for printers and writers of files, with the size of the paper', () => {
-    render(<SheetPage {...props()} />);
+    render(<Sheet {...props()} />);
     const page = document.querySelector<HTMLElement>('[data-sheet-page="1"]');
     expect([page?.dataset.widthMm, page?.dataset.heightMm, page?.style.width, page?.style.height]).toEqual([
       '210',
@@ -93,7 +93,7 @@ describe('SheetPage', () => {
 
   it('lets the reader choose the kind of sheet and what goes on it, and prints the teacher’s words', () => {
     const given = { ...props(), notes: { teacher: 'Only bars 1 to 4.\nSlowly.', breaks: null } };
-    render(<SheetPage {...given} />);
+    render(<Sheet {...given} />);
     fireEvent.click(screen.getByRole('radio', { name: 'Worksheet' }));
     expect(given.onChoose).toHaveBeenCalledWith({ kind: 'worksheet' });
     fireEvent.click(screen.getByRole('checkbox', { name: 'Twelve keys' }));
@@ -105,7 +105,7 @@ describe('SheetPage', () => {
 
   it('keeps a bad number of bars in the field and says what is expected', () => {
     const given = { ...props(), choice: { ...DEFAULT_CHOICE, kind: 'list' as const } };
-    render(<SheetPage {...given} />);
+    render(<Sheet {...given} />);
     const field = screen.getByRole('textbox', { name: 'Bars in each line, as in the part' });
     fireEvent.change(field, { target: { value: '2 x' } });
     expect((field as HTMLInputElement).value).toBe('2 x');

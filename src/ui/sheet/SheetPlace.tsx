@@ -1,10 +1,10 @@
 import { useStore } from 'zustand';
 import type { SheetDesk } from '../../state/sheet/sheet-desk';
 import { SCREEN } from '../../words/screen';
-import { SheetPage } from '../sheet/SheetPage';
-import { useSheetDesk } from '../sheet/sheets-context';
-import { useDesk, useDeskItself } from './desk-context';
-import { NoMusic } from './NoMusic';
+import { useDesk, useDeskItself } from '../app/desk-context';
+import { NoMusic } from '../app/NoMusic';
+import { Sheet } from './Sheet';
+import { useSheetDesk } from './sheets-context';
 
 /** The Sheet place: the sheets of what lies on the desk, as they print. */
 export function SheetPlace() {
@@ -23,7 +23,7 @@ function Sheets({ sheets }: { readonly sheets: SheetDesk }) {
   const scores = sheets.scores(desk, choice);
   if (!scores || !notes) return <p className="empty">{SCREEN.loading}</p>;
   return (
-    <SheetPage
+    <Sheet
       scores={scores}
       choice={choice}
       onChoose={sheets.choose}

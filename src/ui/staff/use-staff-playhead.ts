@@ -1,9 +1,9 @@
 import { type RefObject, useEffect } from 'react';
 import type { Heard } from '../../state/ports';
-import { type LiveSystem, showHeard } from './playhead';
+import { type LiveSystem, showHeard } from './live-system';
 
 /** While `playing`, moves the line and lights notes once a frame by what is heard; `follow` keeps the sounding system in view. No React commit per frame. */
-export function usePlayhead(
+export function useStaffPlayhead(
   systems: RefObject<Map<number, LiveSystem>>,
   heard: () => Heard | null,
   playing: boolean,

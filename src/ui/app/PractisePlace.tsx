@@ -3,7 +3,7 @@ import { NoMusic } from './NoMusic';
 import { PractiseStand } from './PractiseStand';
 
 /** The Practise place, or what stands there while no chart could be read. */
-export function PractisePage() {
+export function PractisePlace() {
   const music = useDeskSoon((state) => state.music);
   const loop = useDeskSoon((state) => state.settings.loop);
   const edits = useDeskSoon((state) => state.settings.edits);
