@@ -1,10 +1,5 @@
-/** What the page says once, in its own time: another tab, records put aside, sound that does not start, the line about hands and arms. */
+/** What the page says once, in its own time: another tab, another version, records put aside, what the device or the disk refused. */
 export const PAGE_NOTICES = {
-  caution: 'Montuno playing is heavy work. Stop when it hurts, shake out, rest; if it keeps hurting, see a teacher or a clinician.',
-  cautionSeen: 'Understood',
-  /** What the page says when sound cannot start. */
-  blocked: (reason: string): string =>
-    `The sound could not start: ${reason}. Touch the page or press a key to go on, or look whether this page may play sound.`,
   otherTabFresh: 'This chart was changed in another tab.',
   otherTabParted: 'This chart was changed in another tab too. Yours goes on here as a chart of its own; nothing is lost.',
   cleared:

@@ -54,13 +54,14 @@ import { LISTA, PARTITURA } from './spanish/pencil';
 import { RITMO_PROPIO } from './spanish/rhythm-pad';
 import { RESGUARDO } from './spanish/safety';
 import { PANTALLA } from './spanish/screen';
-import { AVISOS, AVISOS_DE_EJERCICIO, COSTUMBRES, FIGURA, FIGURA_PROPIA, IDIOMA } from './spanish/settings';
+import { AVISOS, AVISOS_DE_EJERCICIO, AVISOS_DEL_TRANSPORTE, COSTUMBRES, FIGURA, FIGURA_PROPIA, IDIOMA } from './spanish/settings';
 import { MANO } from './spanish/shapes';
 import { FRASES_DE_HOJA, HOJA, OPCIONES_DE_HOJA, PENTAGRAMA } from './spanish/sheet';
 import { PARA_LLEVAR } from './spanish/take-along';
 import { PORQUES } from './spanish/why';
 import { SPOKEN } from './spoken';
 import { TAKE_ALONG_WORDS } from './take-along';
+import { TRANSPORT_NOTICES } from './transport-notices';
 import { UPDATE_WORDS } from './update';
 import { WHY_WORDS } from './why';
 
@@ -86,6 +87,7 @@ export const SPANISH: readonly Translation[] = [
   [NOTICES, NOTICIAS],
   [OWN_FIGURE_SCREEN, FIGURA_PROPIA],
   [PAGE_NOTICES, AVISOS],
+  [TRANSPORT_NOTICES, AVISOS_DEL_TRANSPORTE],
   [SETTINGS_SCREEN, AJUSTES],
   [PAD_WORDS, RITMO_PROPIO],
   [WHY_WORDS, PORQUES],

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { PAGE_NOTICES } from '../../words/page-notices';
+import { TRANSPORT_NOTICES } from '../../words/transport-notices';
 import { useDesk, usePlaying, useRun } from '../app/desk-context';
 
 /** One line about hands and arms, after the first stop of a visit and never while the music runs, until it has been understood once; `shown` where there is a place for it. */
@@ -14,9 +14,9 @@ export function Caution({ shown }: { readonly shown: boolean }) {
   if (!shown || seen || !stopped || !played) return null;
   return (
     <p className="caution" role="status">
-      {PAGE_NOTICES.caution}
+      {TRANSPORT_NOTICES.caution}
       <button type="button" className="plain" onClick={() => run({ kind: 'prefer', preferences: { cautionSeen: true } })}>
-        {PAGE_NOTICES.cautionSeen}
+        {TRANSPORT_NOTICES.cautionSeen}
       </button>
     </p>
   );

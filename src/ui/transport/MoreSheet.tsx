@@ -1,7 +1,7 @@
 import { OWN_FIGURE_SCREEN } from '../../words/own-figure-screen';
-import { PAGE_NOTICES } from '../../words/page-notices';
 import { SCREEN } from '../../words/screen';
 import { SETTINGS_SCREEN } from '../../words/settings-screen';
+import { TRANSPORT_NOTICES } from '../../words/transport-notices';
 import { usePanel } from '../app/use-panel';
 import { BandGroup } from './BandGroup';
 import { ClaveGroup } from './ClaveGroup';
@@ -52,7 +52,7 @@ export function MoreSheet(props: {
         </div>
       </div>
       <p className="caution-line">{OWN_FIGURE_SCREEN.heardFrom}</p>
-      <p className="caution-line">{PAGE_NOTICES.caution}</p>
+      <p className="caution-line">{TRANSPORT_NOTICES.caution}</p>
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import { PAGE_NOTICES } from '../../words/page-notices';
+import { TRANSPORT_NOTICES } from '../../words/transport-notices';
 import { usePlaying } from '../app/desk-context';
 import { Announcer } from './Announcer';
 
@@ -10,7 +10,7 @@ export function TransportNotices() {
       <Announcer />
       {blocked !== null && (
         <p className="transport-blocked" role="alert">
-          {PAGE_NOTICES.blocked(blocked)}
+          {TRANSPORT_NOTICES.blocked(blocked)}
         </p>
       )}
     </>

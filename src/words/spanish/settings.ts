@@ -5,6 +5,7 @@ import type { Said } from '../language';
 import type { LANGUAGE_SCREEN } from '../language-screen';
 import type { OWN_FIGURE_SCREEN } from '../own-figure-screen';
 import type { PAGE_NOTICES } from '../page-notices';
+import type { TRANSPORT_NOTICES } from '../transport-notices';
 import { razon } from './reasons';
 
 const PASOS = {
@@ -108,11 +109,6 @@ export const FIGURA_PROPIA: Said<typeof OWN_FIGURE_SCREEN> = {
 
 /** What the page says once, in Spanish. */
 export const AVISOS: Said<typeof PAGE_NOTICES> = {
-  caution:
-    'Tocar montuno es trabajo pesado. Para si duele, sacude las manos, descansa; si sigue doliendo, consulta a un maestro o a un profesional de la salud.',
-  cautionSeen: 'Entendido',
-  blocked: (reason) =>
-    `El sonido no pudo empezar: ${reason}. Toca la página o pulsa una tecla para seguir, o mira si esta página tiene permiso para sonar.`,
   otherTabFresh: 'Este cifrado se cambió en otra pestaña.',
   otherTabParted: 'Este cifrado se cambió también en otra pestaña. El tuyo sigue aquí como cifrado aparte; no se pierde nada.',
   cleared:
@@ -135,4 +131,13 @@ export const AVISOS: Said<typeof PAGE_NOTICES> = {
     `Lo que tocaste no se pudo escribir en el diario: ${razon(reason)}. Sigue aquí hasta que cierres la página, y se prueba otra vez después de la próxima pasada.`,
   saveJournal: 'Guardar el diario como archivo',
   unsaved: (reason) => `El archivo no se hizo (${reason}). Lo demás sigue aquí; inténtalo otra vez.`,
+};
+
+/** What is said above the transport, in Spanish. */
+export const AVISOS_DEL_TRANSPORTE: Said<typeof TRANSPORT_NOTICES> = {
+  caution:
+    'Tocar montuno es trabajo pesado. Para si duele, sacude las manos, descansa; si sigue doliendo, consulta a un maestro o a un profesional de la salud.',
+  cautionSeen: 'Entendido',
+  blocked: (reason) =>
+    `El sonido no pudo empezar: ${reason}. Toca la página o pulsa una tecla para seguir, o mira si esta página tiene permiso para sonar.`,
 };
