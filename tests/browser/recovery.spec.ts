@@ -84,6 +84,14 @@ test('A page that finds the database held by another opens all the same, says so
   await expect(editor(late)).not.toHaveValue(TYPED);
   await editor(late).fill(TYPED.replace('in time', 'while it was held'));
   await late.getByText('Not kept yet').scrollIntoViewIfNeeded();
+  // Every other place opens too.
+  await late.getByRole('link', { name: 'Sheet' }).click();
+  await expect(late.locator('.sheet-page').first()).toBeVisible();
+  await late.getByRole('link', { name: 'Journal' }).click();
+  await expect(late.getByText('Nothing here yet.')).toBeVisible();
+  await late.getByRole('link', { name: 'Practise' }).click();
+  await expect(late.getByRole('gridcell').first()).toBeVisible();
+  await late.getByRole('link', { name: 'Chart' }).click();
   await holder.evaluate(() => Object.assign(window, { letGo: true }));
   await expect(late.getByText('Kept on this device.')).toBeVisible();
   await expect(late.getByText('This device has not answered yet')).toHaveCount(0);

@@ -1,34 +1,14 @@
 /** A device that does not answer: the page opens all the same, says so, and loses nothing whatever the answer is. The clock is turned by hand. */
 import { describe, expect, it } from 'vitest';
+import { arrange } from '../../src/music/score';
 import { PATIENCE_MS, underChanges } from '../../src/state/patience';
-import { chartText, DeviceStorage, deskBench, turns } from './desk-fixture';
+import { createSheetDesk } from '../../src/state/sheet/sheet-desk';
+import { NO_NOTES } from '../../src/state/sheet/sheet-notes';
+import { chartText, DeviceStorage, deskBench } from './desk-fixture';
+import { latePage as page } from './late-page';
 
 const MINE = chartText('Low Tide');
 const THEIRS = chartText('High Water', '| Cm7 | F7 | Bb6 | % |');
-
-/** A page on a device; `open` lets `ms` of waiting pass and says whether it stands by then. */
-function page(device: DeviceStorage, ids = 'own') {
-  const bench = deskBench({ device, ids });
-  let stands = false;
-  const pass = async (ms: number): Promise<void> => {
-    await turns();
-    bench.timer.pass(ms);
-    await turns();
-  };
-  return {
-    ...bench,
-    pass,
-    state: () => bench.desk.desk.getState(),
-    open: async (ms: number): Promise<boolean> => {
-      void bench.desk.restore().then(() => {
-        stands = true;
-      });
-      await pass(ms);
-      return stands;
-    },
-    stands: () => stands,
-  };
-}
 
 /** A device on which one chart was typed, its level set, and the theme chosen. */
 async function used(): Promise<DeviceStorage> {
@@ -148,6 +128,49 @@ describe('A device that answers late', () => {
     expect(library.search('').map(({ title }) => title)).toEqual(['Low Tide']);
   });
 
+  it('shows a sheet without its notes, lays what is written meanwhile over them, and writes nothing before', async () => {
+    const device = await used();
+    const bench = page(device);
+    await bench.open(0);
+    const { chartId } = bench.state();
+    device.records.set('sheet', JSON.stringify({ version: 1, hands: 'left', habit: 'sixteenths' }));
+    device.records.set(`sheet/${chartId}`, JSON.stringify({ version: 1, teacher: 'Slowly.', breaks: [2, 5] }));
+    const before = new Map(device.records);
+    device.hangs = () => true;
+    const { sheet, note, choose } = createSheetDesk({ desk: bench.desk, arrange, storage: device.tab() });
+    await bench.pass(PATIENCE_MS - 1);
+    expect(sheet.getState().notes, 'it is still waited for').toBeNull();
+    await bench.pass(1);
+    expect(sheet.getState().notes).toEqual(NO_NOTES);
+    note({ teacher: 'Left hand first.' });
+    choose({ hands: 'right' });
+    await bench.pass(300);
+    expect(device.records).toEqual(before);
+    device.answer();
+    await bench.pass(300);
+    expect(sheet.getState().notes).toEqual({ teacher: 'Left hand first.', breaks: [2, 5] });
+    expect(sheet.getState().choice).toMatchObject({ hands: 'right', habit: 'sixteenths' });
+    expect(device.records.get(`sheet/${chartId}`)).toContain('"breaks":[2,5]');
+    expect(device.records.get('sheet')).toContain('"habit":"sixteenths"');
+  });
+
+  it('lets the journal open, and keeps hand moves that were known with those ticked meanwhile', async () => {
+    const device = await used();
+    device.records.set('known-moves', JSON.stringify({ version: 1, moves: ['one'] }));
+    const bench = page(device);
+    await bench.open(0);
+    device.hangs = () => true;
+    const opening = bench.desk.rooms.journal();
+    await bench.pass(PATIENCE_MS);
+    const journal = await opening;
+    journal.tick('two', true);
+    device.answer();
+    await bench.pass(300);
+    await bench.pass(300);
+    expect([...journal.store.getState().known]).toEqual(['one', 'two']);
+    expect(JSON.parse(device.records.get('known-moves') ?? '')).toMatchObject({ moves: ['one', 'two'] });
+  });
+
   it('makes no backup of half of it: it is said, and can be asked for again', async () => {
     const device = await used();
     const bench = page(device);
@@ -162,55 +185,6 @@ describe('A device that answers late', () => {
     device.answer();
     await safety.saveBackup();
     expect(new TextDecoder().decode(bench.saved[0]?.bytes)).toContain('Low Tide');
-  });
-});
-
-describe('A write that hangs from the start', () => {
-  /** A page whose writes hang, with a chart typed into it. */
-  async function typed() {
-    const device = new DeviceStorage();
-    device.hangs = (act) => act === 'write';
-    const bench = page(device);
-    expect(await bench.open(0)).toBe(true);
-    bench.desk.run({ kind: 'type', text: MINE });
-    await bench.pass(300);
-    return { ...bench, device, chartId: bench.state().chartId };
-  }
-
-  it('keeps no chart from opening, and what was typed is there when its chart is opened again', async () => {
-    const bench = await typed();
-    bench.desk.run({ kind: 'open', chartId: 'demo-the-night-pilot' });
-    await bench.pass(PATIENCE_MS);
-    expect(bench.state()).toMatchObject({ chartId: 'demo-the-night-pilot', keeping: { kind: 'late' } });
-    bench.desk.run({ kind: 'open', chartId: bench.chartId });
-    await bench.pass(100);
-    expect(bench.state().text).toBe(MINE);
-  });
-
-  it('is kept when it succeeds, the newest text last', async () => {
-    const bench = await typed();
-    bench.desk.run({ kind: 'type', text: `${MINE}; and on` });
-    await bench.pass(300);
-    await bench.pass(PATIENCE_MS);
-    expect(bench.state().keeping.kind).toBe('late');
-    bench.device.answer();
-    await bench.pass(300);
-    expect(bench.state().keeping.kind).toBe('kept');
-    expect(bench.device.records.get(`chart/${bench.chartId}`)).toContain('; and on');
-  });
-
-  it('is tried again when it fails, the newest text alone', async () => {
-    const bench = await typed();
-    bench.desk.run({ kind: 'type', text: `${MINE}; and on` });
-    await bench.pass(300);
-    bench.device.refuses = () => true;
-    bench.device.answer();
-    await bench.pass(300);
-    expect(bench.state()).toMatchObject({ text: `${MINE}; and on`, keeping: { kind: 'refused', reason: bench.device.reason } });
-    bench.device.refuses = null;
-    await bench.pass(10_000);
-    expect(bench.state().keeping.kind).toBe('kept');
-    expect(bench.device.records.get(`chart/${bench.chartId}`)).toContain('; and on');
   });
 });
 

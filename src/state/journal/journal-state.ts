@@ -68,6 +68,8 @@ export interface JournalDesk {
   readonly heard: () => Heard | null;
   readonly keep: (key: string, text: () => string) => void;
   readonly flush: () => Promise<void>;
+  /** Whether the device answers in time; it is said on the page while it does not. */
+  readonly inTime: (answer: Promise<unknown>) => Promise<boolean>;
   readonly rooms: { readonly library: () => Promise<Pick<Library, 'textOf'>> };
 }
 

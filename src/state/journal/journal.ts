@@ -109,9 +109,9 @@ export async function createJournal(ports: JournalPorts): Promise<Journal> {
     desk.run({ kind: 'open', chartId: chart });
   };
 
-  await meet();
   const studies = createSetStudies(ports, store, open);
-  await studies.meetKnown();
+  // The place opens without what does not come in time; it is there when it comes.
+  await desk.inTime(Promise.all([meet(), studies.meetKnown()]));
   let assignments: Promise<AssignmentRoom> | null = null;
   return {
     store,

@@ -46,10 +46,15 @@ export function createSetStudies(
     }
   };
 
+  const keepKnown = (): void => desk.keep(KEY, () => JSON.stringify({ version: VERSION, moves: [...store.getState().known] }));
+
   return {
     meetKnown: async () => {
       const found = await storage.read(KEY);
-      if (found.kind === 'found') store.setState({ known: knownFrom(found.text) });
+      if (found.kind !== 'found') return;
+      const since = store.getState().known;
+      store.setState({ known: new Set([...knownFrom(found.text), ...since]) });
+      if (since.size > 0) keepKnown();
     },
     studySet: async (set) => {
       wanted += 1;
@@ -75,7 +80,7 @@ export function createSetStudies(
       else known.delete(move);
       const { study } = store.getState();
       store.setState({ known, study: study && { ...study, plan: planSet(charts, known) } });
-      desk.keep(KEY, () => JSON.stringify({ version: VERSION, moves: [...store.getState().known] }));
+      keepKnown();
     },
     drillMove: ({ first }) => open(first.chart, { fromBar: Math.max(0, first.bar - 1), toBar: first.bar + 1 }),
   };

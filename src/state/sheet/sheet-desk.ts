@@ -5,6 +5,7 @@ import type { ArrangeOptions, Score } from '../../music/score';
 import { type Level, oppositeDirection } from '../../vocabulary';
 import type { Desk } from '../desk';
 import type { DeskState } from '../desk-state';
+import { openRecord } from '../open-record';
 import { type Music, optionsOf, type Stages } from '../pipeline';
 import type { Storage } from '../ports';
 import type { Settings } from '../settings';
@@ -38,14 +39,13 @@ export interface SheetDesk {
 
 /** Builds the sheet desk over the desk, the arranging stage and the storage; it is filled from storage by itself. */
 export function createSheetDesk(ports: {
-  readonly desk: Pick<Desk, 'desk'>;
+  readonly desk: Pick<Desk, 'desk' | 'inTime'>;
   readonly arrange: Stages['arrange'];
   readonly storage: Storage;
 }): SheetDesk {
   const { desk, storage } = ports;
   const sheet = createStore<SheetState>(() => ({ choice: DEFAULT_CHOICE, notes: null, refused: null }));
   let chartId: string | null = null;
-  let chosen = false;
 
   const scores = rememberLast((music: Music | null, settings: Settings, choice: SheetChoice) =>
     scoresOf(ports.arrange, music, settings, choice),
@@ -66,44 +66,54 @@ export function createSheetDesk(ports: {
       return null;
     }
   };
-  const readNotes = async (id: string): Promise<void> => {
+  const readNotes = (id: string): ((notes: SheetNotes) => void) => {
     chartId = id;
     sheet.setState({ notes: null });
-    const saved = await read(notesKey(id));
-    if (chartId === id) sheet.setState({ notes: saved === null ? NO_NOTES : notesFrom(saved) });
+    return openRecord({
+      saved: read(notesKey(id)).then((saved) => (saved === null ? NO_NOTES : notesFrom(saved))),
+      empty: NO_NOTES,
+      inTime: desk.inTime,
+      show: (notes) => chartId === id && sheet.setState({ notes }),
+      keep: (notes) => keep(notesKey(id), notes),
+    });
   };
 
-  void read(CHOICE_KEY).then((saved) => {
-    if (!chosen && saved !== null) sheet.setState({ choice: choiceFrom(saved) });
+  const keepChoice = openRecord({
+    saved: read(CHOICE_KEY).then((saved) => (saved === null ? DEFAULT_CHOICE : choiceFrom(saved))),
+    empty: DEFAULT_CHOICE,
+    inTime: desk.inTime,
+    show: (choice) => sheet.setState({ choice }),
+    keep: (choice) => keep(CHOICE_KEY, choice),
   });
-  void readNotes(desk.desk.getState().chartId);
+  let keepNotes = readNotes(desk.desk.getState().chartId);
   desk.desk.subscribe((now, before) => {
     if (now.chartId === before.chartId) return;
     // What lies here goes on as a chart of its own (a demo was changed, another tab saved this one): it enters the shelf in the same step, and its notes go with it.
     const onShelf = (state: DeskState): boolean => state.shelf.some(({ id }) => id === now.chartId);
     const goesOn = onShelf(now) && !onShelf(before);
     const { notes } = sheet.getState();
-    if (!goesOn || notes === null) void readNotes(now.chartId);
+    if (!goesOn || notes === null) keepNotes = readNotes(now.chartId);
     else {
+      const key = notesKey(now.chartId);
       chartId = now.chartId;
-      keep(notesKey(now.chartId), notes);
+      keepNotes = (changed) => keep(key, changed);
+      keepNotes(notes);
     }
   });
 
   return {
     sheet,
     choose: (change) => {
-      chosen = true;
       const choice = { ...sheet.getState().choice, ...change };
       sheet.setState({ choice });
-      keep(CHOICE_KEY, choice);
+      keepChoice(choice);
     },
     note: (change) => {
       const { notes } = sheet.getState();
-      if (notes === null || chartId === null) return;
+      if (notes === null) return;
       const changed = { ...notes, ...change };
       sheet.setState({ notes: changed });
-      keep(notesKey(chartId), changed);
+      keepNotes(changed);
     },
     scores: (state, choice) => scores(state.music, state.settings, choice),
   };
