@@ -149,14 +149,18 @@ describe('Keeping', () => {
   });
 });
 
+/** Two tabs in which the same chart lies, typed before either was opened. */
+async function twoTabs() {
+  const device = new DeviceStorage();
+  const begun = await page(device);
+  begun.desk.run({ kind: 'type', text: MINE });
+  await begun.settle();
+  return { device, a: await page(device, 'a'), b: await page(device, 'b') };
+}
+
 describe('Two tabs', () => {
   it('say when the other one changed the chart, and offer both texts', async () => {
-    const device = new DeviceStorage();
-    const begun = await page(device);
-    begun.desk.run({ kind: 'type', text: MINE });
-    await begun.settle();
-    const a = await page(device, 'a');
-    const b = await page(device, 'b');
+    const { a, b } = await twoTabs();
     b.desk.run({ kind: 'type', text: THEIRS });
     await b.settle();
     await a.settle();
@@ -167,12 +171,7 @@ describe('Two tabs', () => {
   });
 
   it('keep this one as a chart of its own when that is asked for', async () => {
-    const device = new DeviceStorage();
-    const begun = await page(device);
-    begun.desk.run({ kind: 'type', text: MINE });
-    await begun.settle();
-    const a = await page(device, 'a');
-    const b = await page(device, 'b');
+    const { device, a, b } = await twoTabs();
     b.desk.run({ kind: 'type', text: THEIRS });
     await b.settle();
     await a.settle();
@@ -183,12 +182,7 @@ describe('Two tabs', () => {
   });
 
   it('lose neither text when both were typing in the same chart', async () => {
-    const device = new DeviceStorage();
-    const begun = await page(device);
-    begun.desk.run({ kind: 'type', text: MINE });
-    await begun.settle();
-    const a = await page(device, 'a');
-    const b = await page(device, 'b');
+    const { device, a, b } = await twoTabs();
     a.desk.run({ kind: 'type', text: `${MINE}; from a` });
     b.desk.run({ kind: 'type', text: `${MINE}; from b` });
     await Promise.all([a.settle(), b.settle()]);

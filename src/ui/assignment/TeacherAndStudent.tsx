@@ -1,9 +1,10 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef } from 'react';
 import type { AssignmentRoom } from '../../state/assignment/assignment-state';
 import type { Journal } from '../../state/journal/journal';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { useRoom } from '../app/use-room';
-import { readFiles } from '../chart/FilesDrop';
+import { FilesButton } from '../files/FilesButton';
+import { useFilesDrop } from '../files/use-files-drop';
 import { MakeAssignment } from './MakeAssignment';
 import { OfferedAssignment } from './OfferedAssignment';
 import { OpenAssignments } from './OpenAssignments';
@@ -25,50 +26,15 @@ function Section({ room, journal }: { readonly room: AssignmentRoom; readonly jo
   useEffect(() => {
     if (offer || refusedLink) said.current?.scrollIntoView({ block: 'nearest' });
   }, [offer, refusedLink]);
-  const input = useRef<HTMLInputElement>(null);
-  const [over, setOver] = useState(false);
-  const give = (files: readonly File[]): void => void readFiles(files).then(room.give);
+  const { over, handlers } = useFilesDrop(room.give);
   return (
-    <section
-      className="assignment"
-      aria-labelledby="teacher-and-student"
-      onDragOver={(event) => {
-        if (!event.dataTransfer.types.includes('Files')) return;
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={(event) => {
-        if (!event.currentTarget.contains(event.relatedTarget as Node | null)) setOver(false);
-      }}
-      onDrop={(event) => {
-        setOver(false);
-        if (!event.dataTransfer.types.includes('Files')) return;
-        event.preventDefault();
-        give([...event.dataTransfer.files]);
-      }}
-    >
+    <section className="assignment" aria-labelledby="teacher-and-student" {...handlers}>
       <div className="assignment-head no-print">
         <div>
           <h2 id="teacher-and-student">{ASSIGNMENT_WORDS.title}</h2>
           <p className="caption">{over ? ASSIGNMENT_WORDS.dropHere : ASSIGNMENT_WORDS.hint}</p>
         </div>
-        <button type="button" className="key" onClick={() => input.current?.click()}>
-          {ASSIGNMENT_WORDS.openFile}
-        </button>
-        <input
-          ref={input}
-          type="file"
-          multiple
-          hidden
-          accept=".json,application/json"
-          aria-label={ASSIGNMENT_WORDS.openFile}
-          onChange={(event) => {
-            const files = [...(event.target.files ?? [])];
-            // Choosing the same file again is a change too.
-            event.target.value = '';
-            give(files);
-          }}
-        />
+        <FilesButton name={ASSIGNMENT_WORDS.openFile} accept=".json,application/json" onGive={room.give} />
       </div>
       <div ref={said} className="assignment-said no-print" aria-live="polite">
         {newer && <p className="notice">{ASSIGNMENT_WORDS.newer}</p>}
