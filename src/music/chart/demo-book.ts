@@ -12,7 +12,8 @@ key: Em
 clave: 3-2 son
 tempo: half = 82
 style: son montuno
-; The chord stands still, the line walks: E, D sharp, D, C sharp.
+; The chord stands still, the line walks:
+; E, D sharp, D, C sharp.
 
 [A, role: verse]
 | Em | % | % | % |
@@ -38,7 +39,8 @@ key: Eb
 clave: 2-3 son
 tempo: half = 86
 style: mambo
-; Each chord has two beats. Look one half bar ahead, never a whole one.
+; Each chord has two beats. Look one half
+; bar ahead, never a whole one.
 
 [Intro]
 | Fm7 Bb7 | Gm7 C7b9 | Fm7 Bb7 | Eb6 Bb7 ||
@@ -65,7 +67,8 @@ key: Cm
 clave: 3-2 rumba
 tempo: half = 88
 style: songo
-; D half-diminished: keep its A flat, it is the flat nine of G.
+; D half-diminished: keep its A flat,
+; it is the flat nine of G.
 
 [A, role: verse]
 | Dm7b5 | G7b9 | Cm6 | % |
@@ -118,7 +121,8 @@ key: F
 clave: 3-2 son
 tempo: half = 94
 style: guaracha
-; Seven and one are eight. Without the break the coro would enter on the 2-side.
+; Seven and one are eight. Without the
+; break the coro would enter on the 2-side.
 
 [A, role: verse]
 | F6 | D7b9 | Gm7 | C7 |

@@ -58,8 +58,8 @@ function lightStrip(strip: HTMLElement, now: HandShape | null, next: HandShape |
   strip.querySelectorAll('g.stays').forEach((label, at) => {
     labelKept(label, kept[at] ?? null);
   });
-  say(strip, 'now', now?.words ?? '', now?.leftWords ? `· ${SHAPE_WORDS.left} ${now.leftWords}` : '');
-  say(strip, 'next', next?.words ?? '', next?.motion ? `· ${next.motion}` : '');
+  say(strip, 'now', now?.words ?? '', now?.leftWords ? `${SHAPE_WORDS.left} ${now.leftWords}` : '');
+  say(strip, 'next', next?.words ?? '', next?.motion ?? '');
 }
 
 function mark(key: Element, name: string, now: boolean | undefined, next: boolean | undefined): void {
@@ -68,15 +68,19 @@ function mark(key: Element, name: string, now: boolean | undefined, next: boolea
   else key.setAttribute(name, value);
 }
 
+/** Between the notes and what is said of them; a line may end with it but not begin. */
+const DOT = '\u00a0· ';
+
 /** New words are new elements: words that are moved along a line would count as a shift of the page at every stroke. */
 function say(strip: HTMLElement, name: string, notes: string, more: string): void {
   const place = strip.querySelector(`[data-words="${name}"]`);
-  if (!place || place.textContent === `${notes} ${more}`) return;
+  const between = more === '' ? '' : DOT;
+  if (!place || place.textContent === `${notes}${between}${more}`) return;
   const bold = document.createElement('b');
   const plain = document.createElement('span');
   bold.textContent = notes;
   plain.textContent = more;
-  place.replaceChildren(bold, ' ', plain);
+  place.replaceChildren(bold, between, plain);
 }
 
 interface Place {

@@ -146,7 +146,7 @@ describe('the hand strip', () => {
     const { view } = await board();
     fireEvent.keyDown(screen.getByRole('grid'), { key: 'End' });
     expect(view.container.querySelector('[data-words="now"]')?.textContent).toMatch(/^C♯ octave, third of A7/);
-    expect(view.container.querySelector('[data-words="next"]')?.textContent).toBe('G and B · both stay');
+    expect(view.container.querySelector('[data-words="next"]')?.textContent).toBe('G and B\u00a0· both stay');
     expect([...view.container.querySelectorAll('.key[data-stays]')].map((key) => key.getAttribute('data-midi'))).toEqual(['79', '83']);
   });
 });
