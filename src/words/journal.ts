@@ -108,11 +108,11 @@ export const JOURNAL_WORDS = {
   start: 'Begin',
   end: 'End the session',
   sessionName: 'Session',
-  blocks: (titles: readonly string[]): string => titles.join(' · '),
+  block: (title: string, from: number, to: number, level: number | null): string =>
+    level === null ? `${title}, ${bars(from, to)}` : `${title}, ${bars(from, to)}, level ${level}`,
   tomorrow: (titles: readonly string[]): string =>
-    `Left for another day, because it is so close to something new today: ${titles.join(', ')}.`,
+    `Left for another day, because it is so close to something new today: ${titles.join('; ')}.`,
   part: {
-    play: (title: string, from: number, to: number): string => `${title}, ${bars(from, to)}`,
     rest: 'Rest: hands off the keys.',
     break: 'Break: five minutes away from the piano.',
   },

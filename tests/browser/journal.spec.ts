@@ -50,3 +50,66 @@ test('The moves of a set with a date are counted, ticked off for good and looped
   await expect(evening).toContainText('you have 1;');
   expectClean(seen);
 });
+
+test('A session goes through blocks and rests to its break and its end, and says what it leaves for another day', async ({ page }) => {
+  const seen = witness(page);
+  await page.clock.install();
+  await page.goto('./#/journal');
+  await page.getByRole('link', { name: 'Go and play' }).click();
+  await page.getByRole('button', { name: 'Play along' }).click();
+  await page.getByRole('button', { name: 'I rate myself' }).click();
+  const rate = async (fromBar: number, level: number) => {
+    await page.evaluate(
+      ([from, at]) => {
+        const { desk } = document.getElementById('page') as unknown as { desk: { run(command: unknown): void } };
+        desk.run({ kind: 'set', settings: { level: at } });
+        desk.run({ kind: 'loop bars', loop: { fromBar: from, toBar: (from ?? 0) + 2 } });
+      },
+      [fromBar, level],
+    );
+    await page.getByRole('group', { name: 'How was that pass?' }).getByRole('button', { name: 'Clean' }).click();
+  };
+  // Four loops at one level; a fifth thing, one level up, is the near twin of all of them and new today.
+  await rate(0, 3);
+  for (const fromBar of [0, 2, 4, 6]) await rate(fromBar, 2);
+  await page.getByRole('link', { name: 'Journal' }).click();
+  const offer = page.getByRole('region', { name: 'A session with rests' });
+  await expect(offer.getByRole('listitem')).toHaveText([7, 5, 3, 1].map((bar) => `Last Ferry, bars ${bar}–${bar + 1}, level 2`));
+  await expect(offer).toContainText('Left for another day, because it is so close to something new today: Last Ferry, bars 1–2, level 3.');
+  await offer.getByRole('checkbox').check();
+  await offer.getByRole('button', { name: 'Begin' }).click();
+
+  const line = page.getByRole('region', { name: 'Session' });
+  const later = async (seconds: number, prompt: string, answer: string) => {
+    await page.clock.fastForward(seconds * 1000);
+    await expect(line).toContainText(prompt);
+    await line.getByRole('button', { name: answer }).click();
+  };
+  /** 30 s on, 30 off, three times, as in the study of rests named beside the plan's numbers. */
+  const block = async (bar: number) => {
+    await expect(line).toContainText(`Last Ferry, bars ${bar}–${bar + 1}, level 2`);
+    await expect(page.getByRole('group', { name: 'Loop' })).toContainText(`Loop ${bar}–${bar + 1}`);
+    for (let round = 1; round < 3; round += 1) {
+      await later(31, 'A rest is due.', 'Rest now');
+      await expect(line).toContainText('Rest: hands off the keys.');
+      await later(31, 'Ready for the next one?', 'Go on');
+    }
+  };
+  await block(7);
+  await later(31, 'Ready for the next one?', 'Go on');
+  await block(5);
+  await later(31, 'Ready for the next one?', 'Go on');
+  await block(3);
+  await later(31, 'Three blocks done: a break of five minutes', 'Take the break');
+  await expect(line).toContainText('Break: five minutes away from the piano.');
+  await page.clock.fastForward(200_000);
+  await expect(line.getByRole('button', { name: 'Go on' }), 'the break is five minutes').toHaveCount(0);
+  await later(101, 'Ready for the next one?', 'Go on');
+  await block(1);
+  await page.clock.fastForward(31_000);
+  await expect(line).toContainText('That was the session.');
+  await expect(line).toContainText('Left for another day');
+  await line.getByRole('button', { name: 'Done' }).click();
+  await expect(line).toHaveCount(0);
+  expectClean(seen);
+});

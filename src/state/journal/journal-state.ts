@@ -40,6 +40,8 @@ export interface SessionItem {
 export interface Session {
   readonly run: PlanRun;
   readonly items: readonly SessionItem[];
+  /** What it leaves for another day. */
+  readonly left: readonly SessionItem[];
 }
 
 /** What the Journal place shows. */

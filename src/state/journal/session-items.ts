@@ -1,9 +1,30 @@
 import { dayOf } from '../../practice/due-dates';
+import { type PracticePlan, planSession } from '../../practice/practice-plan';
 import type { Due, Zone } from './due-items';
 import type { JournalState, KeptRecord, SessionItem } from './journal-state';
 
 /** The most blocks of one session: two rounds of three with a break between. */
 const MOST_BLOCKS = 6;
+/** Times that a block goes on and off: three minutes with rests. */
+const ROUNDS = 3;
+
+/** A session before it begins. */
+export interface LaidOut {
+  readonly plan: PracticePlan;
+  /** What is played, in its order. */
+  readonly blocks: readonly SessionItem[];
+  /** What is too close to something new of today. */
+  readonly left: readonly SessionItem[];
+}
+
+/** The order of a session about these things, with or without rests, and what it leaves for another day. */
+export function laidOut(items: readonly SessionItem[], rests: boolean): LaidOut {
+  const twins = items.map(({ id, chart, level, isNew }) => ({ id, family: chart, level: level ?? 0, isNew }));
+  const plan = planSession(twins, { rests, roundsPerBlock: ROUNDS });
+  const order = new Set(plan.parts.flatMap((part) => (part.kind === 'play' ? [part.item] : [])));
+  const named = (ids: Iterable<string>): SessionItem[] => [...ids].flatMap((id) => items.find((item) => item.id === id) ?? []);
+  return { plan, blocks: named(order), left: named(plan.tomorrow) };
+}
 
 /** What a session is about: the moves that a set needs next, or else what is due, or else what was played last. */
 export function sessionItems(

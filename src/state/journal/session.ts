@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { atClock, goOn, planSession, startPlan } from '../../practice/practice-plan';
+import { atClock, goOn, startPlan } from '../../practice/practice-plan';
 import type { JournalPorts, JournalState, Session, SessionItem } from './journal-state';
+import { laidOut } from './session-items';
 
 /** A practice session with rests. */
 export interface Sessions {
@@ -15,8 +16,6 @@ export interface Sessions {
 }
 
 const CLOCK_MS = 250;
-/** Times that a block goes on and off: three minutes with rests. */
-const ROUNDS = 3;
 
 /** The acts of a session; its clock runs only while it does. */
 export function createSessions(
@@ -75,9 +74,8 @@ export function createSessions(
   return {
     setRests: (rests) => store.setState({ rests }),
     startSession: (items) => {
-      const twins = items.map(({ id, chart, level, isNew }) => ({ id, family: chart, level: level ?? 0, isNew }));
-      const plan = planSession(twins, { rests: store.getState().rests, roundsPerBlock: ROUNDS });
-      const session = { run: startPlan(plan, seconds()), items };
+      const { plan, left } = laidOut(items, store.getState().rests);
+      const session = { run: startPlan(plan, seconds()), items, left };
       put(session);
       enter(session, null);
       endClock?.();

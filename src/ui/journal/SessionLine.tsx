@@ -1,6 +1,7 @@
 import type { Journal } from '../../state/journal/journal';
 import type { Session } from '../../state/journal/journal-state';
 import { JOURNAL_WORDS } from '../../words/journal';
+import { sessionBlock } from './session-block';
 import { useJournalState } from './use-journal';
 import './session.css';
 
@@ -14,6 +15,7 @@ export function SessionLine({ journal }: { readonly journal: Journal }) {
     <section className="session-line" aria-label={JOURNAL_WORDS.sessionName}>
       <p>
         <b>{partOf(session)}</b> <span role="status">{prompt && JOURNAL_WORDS.prompt[prompt]}</span>
+        {prompt === 'over' && session.left.length > 0 && <span> {JOURNAL_WORDS.tomorrow(session.left.map(sessionBlock))}</span>}
       </p>
       {prompt && (
         <button type="button" className="key" onClick={journal.goOnSession}>
@@ -37,5 +39,5 @@ function partOf({ run, items }: Session): string {
   if (!part) return '';
   if (part.kind !== 'play') return JOURNAL_WORDS.part[part.kind];
   const item = items.find(({ id }) => id === part.item);
-  return item ? JOURNAL_WORDS.part.play(item.title, item.fromBar, item.toBar) : '';
+  return item ? sessionBlock(item) : '';
 }

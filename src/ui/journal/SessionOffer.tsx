@@ -1,9 +1,10 @@
 import type { Due } from '../../state/journal/due-items';
 import type { Journal } from '../../state/journal/journal';
-import { sessionItems } from '../../state/journal/session-items';
+import { laidOut, sessionItems } from '../../state/journal/session-items';
 import { JOURNAL_WORDS } from '../../words/journal';
 import { useDeskItself } from '../app/desk-context';
 import { useTitleOf } from '../chart/SetCharts';
+import { sessionBlock } from './session-block';
 import { toPractise, useJournalState } from './use-journal';
 
 /** What a session would be about, and the button that begins it. */
@@ -12,6 +13,7 @@ export function SessionOffer({ journal, due, today }: { readonly journal: Journa
   const { study, records, rests, session } = useJournalState(journal, (state) => state);
   const titleOf = useTitleOf();
   const items = sessionItems({ study, records }, due, titleOf, today, journal.zone);
+  const { blocks, left } = laidOut(items, rests);
   const begin = (): void => {
     journal.startSession(items);
     toPractise();
@@ -24,10 +26,11 @@ export function SessionOffer({ journal, due, today }: { readonly journal: Journa
       {items.length > 0 && (
         <>
           <ol className="journal-blocks">
-            {items.map(({ id, title, fromBar, toBar }) => (
-              <li key={id}>{JOURNAL_WORDS.loop(title, fromBar, toBar)}</li>
+            {blocks.map((item) => (
+              <li key={item.id}>{sessionBlock(item)}</li>
             ))}
           </ol>
+          {left.length > 0 && <p className="caption">{JOURNAL_WORDS.tomorrow(left.map(sessionBlock))}</p>}
           <label className="check">
             <input type="checkbox" checked={rests} onChange={(event) => journal.setRests(event.target.checked)} />
             <span>{JOURNAL_WORDS.rests}</span>

@@ -52,7 +52,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   countMoves: (name) => `Contar los movimientos de ${name}`,
   counting: 'Contando movimientos…',
   emptySet: 'Este repertorio no tiene ningún cifrado que se pueda arreglar.',
-  unreadCharts: (titles) => `Sin contar, por faltas o porque ya no están: ${titles.join(', ')}.`,
+  unreadCharts: (titles) => `Sin contar, por faltas o porque ya no están: ${titles.join('; ')}.`,
   sum: (barCount, moves, known, most) => {
     const asked = `${count(barCount, 'compás usa', 'compases usan')} ${count(moves, 'movimiento', 'movimientos')} de la mano; tienes ${known === moves ? 'todos' : known}`;
     return most === 0 ? `${asked}.` : `${asked}; ${most === 1 ? 'este cubre' : `estos ${most} cubren`} casi todo lo demás.`;
@@ -85,10 +85,9 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   start: 'Empezar',
   end: 'Terminar la sesión',
   sessionName: 'Sesión',
-  blocks: (titles) => titles.join(' · '),
+  block: (title, from, to, level) => (level === null ? `${title}, ${bars(from, to)}` : `${title}, ${bars(from, to)}, nivel ${level}`),
   tomorrow: (titles) => `Queda para otro día, por parecerse tanto a algo nuevo de hoy: ${titles.join(', ')}.`,
   part: {
-    play: (title, from, to) => `${title}, ${bars(from, to)}`,
     rest: 'Descanso: manos fuera del teclado.',
     break: 'Pausa: cinco minutos lejos del piano.',
   },
