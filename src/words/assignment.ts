@@ -111,7 +111,6 @@ export const ASSIGNMENT_WORDS = {
   done: 'Done',
   open: 'Open',
   openNamed: (title: string): string => `Open ${title} as it was set`,
-  toDrills: 'To the drills',
   putAway: 'Put away',
   putAwayNamed: (title: string): string => `Put away the assignment ${title}`,
   wasPutAway: (title: string): string => `${title} was put away; its chart and its passes stay.`,

@@ -105,3 +105,35 @@ test('An assignment goes out as a link with a code: shown first on the other dev
   expectClean(seenThere);
   await context.close();
 });
+
+for (const { drill, arrives } of [
+  {
+    drill: 'The gap',
+    arrives: async (page: Page) => {
+      await expect(page.getByRole('link', { name: 'Practise' })).toHaveAttribute('aria-current', 'page');
+      await expect(page.getByRole('region', { name: 'Drill' })).toContainText('The gap');
+    },
+  },
+  {
+    drill: 'Reading at sight',
+    arrives: async (page: Page) => {
+      await expect(page.getByRole('link', { name: 'Drills' })).toHaveAttribute('aria-current', 'page');
+      await expect(page.getByRole('region', { name: 'Reading at sight' }).getByRole('spinbutton')).toHaveValue('42');
+      // What was asked for once is not asked for again.
+      await page.getByRole('link', { name: 'Practise' }).click();
+      await page.getByRole('link', { name: 'Drills' }).click();
+      await expect(page.getByRole('heading', { name: 'The gap' })).toBeVisible();
+    },
+  },
+])
+  test(`Opening an assignment begins its drill with its number: ${drill}`, async ({ page }) => {
+    const seen = await beginAssignment(page);
+    await section(page).getByLabel('A drill beside it').selectOption({ label: drill });
+    await section(page).getByLabel('Its number, the same for the whole class').fill('42');
+    const { path } = await carried(page, () => section(page).getByRole('button', { name: 'Save the assignment' }).click());
+    await section(page).locator('input[type=file]').setInputFiles(path);
+    await section(page).getByRole('button', { name: 'Accept it' }).click();
+    await section(page).getByRole('button', { name: 'Open Last Ferry as it was set' }).click();
+    await arrives(page);
+    expectClean(seen);
+  });

@@ -103,12 +103,15 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
       journal.open(chart, assignment.loop ?? { fromBar: 0, toBar: MAX_SOUNDING_BARS });
     };
     if (desk.desk.getState().chartId === chart) return begin();
-    const end = desk.desk.subscribe((state) => {
-      if (state.chartId !== chart) return;
-      end();
-      begin();
+    await new Promise<void>((opened) => {
+      const end = desk.desk.subscribe((state) => {
+        if (state.chartId !== chart) return;
+        end();
+        opened();
+      });
+      desk.run({ kind: 'open', chartId: chart });
     });
-    desk.run({ kind: 'open', chartId: chart });
+    begin();
   };
 
   /** The chart on the desk under its settings, and what the teacher says beyond. */

@@ -1,10 +1,12 @@
-import { useId, useState } from 'react';
+import { useContext, useId, useState } from 'react';
 import type { AssignmentRoom } from '../../state/assignment/assignment-state';
 import type { KeptAssignment } from '../../state/assignment/kept-assignments';
 import { progressOf } from '../../state/assignment/progress';
 import type { Journal } from '../../state/journal/journal';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { useDesk } from '../app/desk-context';
+import { beginDrill } from '../drills/begin-drill';
+import { DrillsContext } from '../drills/drills-context';
 import { toPractise, useJournalState } from '../journal/use-journal';
 import { AssignmentFacts } from './AssignmentFacts';
 import { useAssignments } from './use-assignments';
@@ -29,6 +31,7 @@ interface One {
 }
 
 function OneAssignment({ kept, room, journal }: One) {
+  const drills = useContext(DrillsContext);
   const unit = useDesk((state) => state.preferences.tempoUnit);
   const records = useJournalState(journal, (state) => state.records);
   const { assignment } = kept;
@@ -42,6 +45,13 @@ function OneAssignment({ kept, room, journal }: One) {
     ...(progress.reached === null ? [] : [ASSIGNMENT_WORDS.reached(progress.reached, unit)]),
     ...(assignment.drill ? [ASSIGNMENT_WORDS.drills(progress.drills)] : []),
   ];
+  /** The chart as it was set, and the drill if one was named, begun with its number. */
+  const open = async (): Promise<void> => {
+    await room.open(kept);
+    const { drill } = assignment;
+    if (drill && drills) beginDrill(await drills(), drill.name, drill.seed);
+    else toPractise();
+  };
   return (
     <li className="assignment-one">
       <div className="assignment-what">
@@ -53,15 +63,9 @@ function OneAssignment({ kept, room, journal }: One) {
         <p className="assignment-progress">{facts.join(' · ')}</p>
       </div>
       <div className="journal-row">
-        <button
-          type="button"
-          className="key"
-          aria-label={ASSIGNMENT_WORDS.openNamed(assignment.title)}
-          onClick={() => void room.open(kept).then(toPractise)}
-        >
+        <button type="button" className="key" aria-label={ASSIGNMENT_WORDS.openNamed(assignment.title)} onClick={() => void open()}>
           {ASSIGNMENT_WORDS.open}
         </button>
-        {assignment.drill && <a href="#/drills">{ASSIGNMENT_WORDS.toDrills}</a>}
         <button
           type="button"
           className="plain"

@@ -1,14 +1,13 @@
 import { useEffect, useMemo, useState } from 'react';
 import { DIFFICULTIES, LOOK_SECONDS, SIGHT_STYLES, sightChart } from '../../state/drills/at-sight';
-import type { DrillsRoom } from '../../state/drills/drills';
 import { DRILLS } from '../../words/drills';
 import { MUSIC_TEXTS } from '../../words/music-texts';
 import { printedChord } from '../../words/spoken';
-import { anySeed, nextSeed, SeedField } from './SeedField';
+import { anySeed, nextSeed, type OwnDrillProps, SeedField } from './SeedField';
 
 /** Reading at sight: choose, look for half a minute, play with the band; a figure for it is shown only afterwards. */
-export function AtSight({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
-  const [seed, setSeed] = useState(anySeed);
+export function AtSight({ room, seed: given, onLeave }: OwnDrillProps) {
+  const [seed, setSeed] = useState(() => given ?? anySeed());
   const [style, setStyle] = useState<(typeof SIGHT_STYLES)[number]>('salsa');
   const [difficulty, setDifficulty] = useState<(typeof DIFFICULTIES)[number]>(1);
   const [left, setLeft] = useState<number | null>(null);

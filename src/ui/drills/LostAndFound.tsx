@@ -1,14 +1,13 @@
 import { useEffect, useState } from 'react';
-import type { DrillsRoom } from '../../state/drills/drills';
 import type { LostDrill } from '../../state/drills/lost-drill';
 import { DRILLS } from '../../words/drills';
 import { useRun } from '../app/desk-context';
-import { anySeed, nextSeed, SeedField } from './SeedField';
+import { anySeed, nextSeed, type OwnDrillProps, SeedField } from './SeedField';
 
 /** Lost and found: the band changes the form without a word; what it did is told only when the player asks. */
-export function LostAndFound({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
+export function LostAndFound({ room, seed: given, onLeave }: OwnDrillProps) {
   const run = useRun();
-  const [seed, setSeed] = useState(anySeed);
+  const [seed, setSeed] = useState(() => given ?? anySeed());
   const [drill, setDrill] = useState<LostDrill | 'too short' | null>(null);
   const [told, setTold] = useState(false);
   useEffect(() => () => room.endSurprise(), [room]);

@@ -1,17 +1,17 @@
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
-import type { DrillsRoom } from '../../state/drills/drills';
 import type { SideDrill } from '../../state/drills/side-drill';
 import { DRILLS } from '../../words/drills';
+import { anySeed, type OwnDrillProps } from './SeedField';
 
 /** Which side? by ear: hear two or four bars, say which side they began on. The board stays out of sight, so that nothing tells. */
-export function WhichSideDrill({ room, onLeave }: { readonly room: DrillsRoom; readonly onLeave: () => void }) {
+export function WhichSideDrill({ room, seed, onLeave }: OwnDrillProps) {
   const [drill, setDrill] = useState<SideDrill | null>(null);
   useEffect(() => {
-    const begun = room.side(Date.now() % 10_000);
+    const begun = room.side(seed ?? anySeed());
     setDrill(begun);
     return () => void begun.leave();
-  }, [room]);
+  }, [room, seed]);
   return drill && <Question drill={drill} onLeave={onLeave} />;
 }
 

@@ -103,7 +103,6 @@ export const TAREAS: Said<typeof ASSIGNMENT_WORDS> = {
   done: 'Lista',
   open: 'Abrir',
   openNamed: (title) => `Abrir ${title} como la pusieron`,
-  toDrills: 'A los ejercicios',
   putAway: 'Retirar',
   putAwayNamed: (title) => `Retirar la tarea ${title}`,
   wasPutAway: (title) => `Se retiró ${title}; su cifrado y sus pasadas se quedan.`,
