@@ -10,6 +10,7 @@ import { CEILING_INPUT, ceilingCurve } from '../performance/sounds/ceiling';
 import type { InstrumentName } from '../performance/sounds/sample-set';
 import type { BankSound } from '../performance/sounds/sound-bank';
 import { instrumentOf, pickSound } from '../performance/sounds/sound-bank';
+import type { ClickSound } from '../state/listening/ports';
 import type { Mix } from '../state/ports';
 import { supplyHold } from './hold-value';
 
@@ -36,6 +37,8 @@ export interface Mixer {
   setMix(mix: Mix): void;
   /** Takes these sounds for an instrument, from the next voice on. */
   takeBank(instrument: InstrumentName, bank: readonly BankSound<AudioBuffer>[]): void;
+  /** The samples of an unpitched sound as it is played now; null when there is none. */
+  clickSound(drum: string): ClickSound | null;
   /** Lets finished voices go; call it every now and then. */
   tick(): void;
   /** Voices that sound or are on their way. */
@@ -139,6 +142,10 @@ export function createMixer(native: BaseAudioContext): Mixer {
     },
     takeBank(instrument, bank) {
       banks.set(instrument, bank);
+    },
+    clickSound(drum) {
+      const buffer = pickSound(banks.get('drums') ?? [], { midi: null, drum, velocity: 100 })?.buffer;
+      return buffer ? { name: drum, samples: buffer.getChannelData(0), rate: buffer.sampleRate * bend } : null;
     },
     tick() {
       context.emit('tick');

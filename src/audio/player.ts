@@ -273,6 +273,7 @@ export function createPlayer({ samplesFolder, witness }: PlayerOptions = {}): Pl
       return () => hearers.delete(listener);
     },
     music: () => session?.look?.music() ?? null,
+    clickSound: (drum) => mixer?.clickSound(drum) ?? null,
     soundState,
     transportState,
     onChange(listener) {

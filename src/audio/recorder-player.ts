@@ -83,6 +83,7 @@ export function createRecorderPlayer(): RecorderPlayer {
       return () => hearers.delete(listener);
     },
     music: () => look?.music() ?? null,
+    clickSound: () => null,
     soundState: () => (started ? { kind: 'running', samples: 'ready' } : { kind: 'off' }),
     transportState() {
       if (look === null) return { kind: 'stopped' };

@@ -5,13 +5,15 @@ import { createListeners } from './listeners';
 
 /*
  * Claps through the microphone. An audio worklet finds the onsets and posts their frames; a line through readings of the
- * context's clock and the page's turns frames into moments. Nothing is recorded and nothing leaves the page; the device
- * is let go as soon as listening ends.
+ * context's clock and the page's turns frames into moments. The sound itself, thinned, is handed on piece by piece, so that the band's
+ * clicks can be found in it; nobody keeps more than a few seconds of it and nothing leaves the page. The device is let go as soon as
+ * listening ends.
  */
 
-/** What the worklet posts: onsets by frame, or once in a while how loud it is. */
+/** What the worklet posts: onsets by frame, the thinned sound from a frame on, or once in a while how loud it is. */
 export type ClapMessage =
   | { readonly kind: 'onsets'; readonly frames: readonly number[]; readonly strengths: readonly number[] }
+  | { readonly kind: 'sound'; readonly frame: number; readonly samples: Float32Array }
   | { readonly kind: 'level'; readonly level: number; readonly ready: boolean };
 
 /** What the microphone needs of the browser. */
@@ -33,7 +35,7 @@ const CLOCK_EVERY_MS = 500;
 
 /** The microphone as a source of onsets. */
 export function createMicrophone({ getUserMedia, createContext, workletAddress, now }: MicrophoneParts): NoteSource {
-  const { changed, played, ...listeners } = createListeners();
+  const { changed, played, heard, ...listeners } = createListeners();
   let state: SourceState = { kind: 'off' };
   let level = 0;
   let session: { readonly stream: MediaStream; readonly context: AudioContext; readonly readings: ReturnType<typeof setInterval> } | null =
@@ -56,9 +58,13 @@ export function createMicrophone({ getUserMedia, createContext, workletAddress, 
     }
     if (pairs.length === 0) readClocks(context);
     const clocks = fitClocks(pairs);
+    const momentOf = (frame: number) => toInput(clocks, audioSeconds(frame / context.sampleRate));
+    if (message.kind === 'sound') {
+      heard({ samples: message.samples, rate: context.sampleRate, at: momentOf(message.frame) });
+      return;
+    }
     message.frames.forEach((frame, index) => {
-      const at = toInput(clocks, audioSeconds(frame / context.sampleRate));
-      played({ kind: 'onset', strength: message.strengths[index] ?? 0.5, at, coarse: false });
+      played({ kind: 'onset', strength: message.strengths[index] ?? 0.5, at: momentOf(frame), coarse: false });
     });
   };
   const letGo = (): void => {

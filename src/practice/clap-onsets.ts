@@ -108,15 +108,18 @@ export function createClapOnsets(sampleRate: number): ClapOnsets {
   /** Energy of the hop `back` hops ago, 0 being the last. */
   const lowerAt = (back: number): number => lowerEnergy[(hops - 1 - back) & (HOPS - 1)] ?? 0;
 
+  /** Energy of the upper band in the hop `back` hops ago. */
+  const upperAt = (back: number): number => upperEnergy[(hops - 1 - back) & (HOPS - 1)] ?? 0;
+
   function learn(energy: number): void {
     floor = hops === 1 ? energy : floor + (energy - floor) / hops;
     ready = hops >= learnHops;
   }
 
-  function stands(energy: number): boolean {
+  function stands(energy: number, energyAt: (back: number) => number): boolean {
     if (energy < TUNING.quietest || energy < TUNING.overFloor * floor || energy < TUNING.overUsual * usual || energy < echo) return false;
     let before = 0;
-    for (let back = BEFORE.from; back <= BEFORE.to; back += 1) before += lowerAt(back);
+    for (let back = BEFORE.from; back <= BEFORE.to; back += 1) before += energyAt(back);
     return energy * (BEFORE.to - BEFORE.from + 1) >= TUNING.overBefore * before;
   }
 
@@ -127,7 +130,7 @@ export function createClapOnsets(sampleRate: number): ClapOnsets {
     let late = 0;
     for (let back = JUDGE_HOPS - BEGIN_HOPS; back <= JUDGE_HOPS; back += 1) {
       all += lowerAt(back);
-      above += upperEnergy[(hops - 1 - back) & (HOPS - 1)] ?? 0;
+      above += upperAt(back);
     }
     for (let back = 0; back < OVER_HOPS; back += 1) late += lowerAt(back) / OVER_HOPS;
     return above >= TUNING.upperShare * all && late - floor <= TUNING.leftLate * (strongest() - floor);
@@ -140,11 +143,11 @@ export function createClapOnsets(sampleRate: number): ClapOnsets {
     return energy;
   }
 
-  /** The same without the last hop. */
-  function strongestBefore(): number {
-    let energy = 0;
-    for (let back = hops - 1 - candidate; back > 0; back -= 1) energy = Math.max(energy, lowerAt(back));
-    return energy;
+  /** True when the last hop is far stronger in a band than the candidate has been: a clap upon a click, which is strong in the lower band alone. */
+  function overtakes(energyAt: (back: number) => number): boolean {
+    let before = 0;
+    for (let back = hops - 1 - candidate; back > 0; back -= 1) before = Math.max(before, energyAt(back));
+    return stands(energyAt(0), energyAt) && energyAt(0) > TUNING.overCandidate * before;
   }
 
   /** Notes the onset of the candidate; `endFrame` is the frame after the last hop. */
@@ -183,9 +186,8 @@ export function createClapOnsets(sampleRate: number): ClapOnsets {
         if (judged()) count = note(endFrame, found);
         else quietUntil = hops;
         candidate = -1;
-      } else if (hops - 1 - candidate > BEGIN_HOPS && stands(energy) && energy > TUNING.overCandidate * strongestBefore())
-        candidate = hops - 1;
-    } else if (hops - 1 >= quietUntil && stands(energy)) candidate = hops - 1;
+      } else if (hops - 1 - candidate > BEGIN_HOPS && (overtakes(lowerAt) || overtakes(upperAt))) candidate = hops - 1;
+    } else if (hops - 1 >= quietUntil && (stands(energy, lowerAt) || stands(upperAt(0), upperAt))) candidate = hops - 1;
     const heard = Math.min(energy, 3 * floor + TUNING.quietest);
     floor += (heard > floor ? floorRise : floorFall) * (heard - floor);
     return count;

@@ -2,7 +2,7 @@ import type { Ensemble } from '../performance/ensemble';
 import type { PartName, Performance } from '../performance/performance';
 import type { VampState } from '../performance/vamps';
 import type { HalfNotesPerMinute } from '../vocabulary';
-import type { OutputClock, SoundingMusic, SoundOnItsWay } from './listening/ports';
+import type { ClickSound, OutputClock, SoundingMusic, SoundOnItsWay } from './listening/ports';
 
 /** What the state asks of the world outside. Each port has a real side (audio, device) and a recorder for tests. */
 
@@ -94,6 +94,8 @@ export interface Player {
   onSound(listener: (sound: SoundOnItsWay) => void): () => void;
   /** What plays and when, for judging what is played to it; null when stopped. */
   music(): SoundingMusic | null;
+  /** The samples of an unpitched sound, by the name that events give it; null when nothing would sound. */
+  clickSound(drum: string): ClickSound | null;
   soundState(): SoundState;
   transportState(): TransportState;
   /** Called when the sound or transport state changes, never per frame. Returns the way to stop listening. */

@@ -177,6 +177,15 @@ export const LISTENING = {
     'off the clicks': 'The taps were even, but not with the clicks. Wait for the clicks, then tap with them.',
     'too uneven': 'The taps were too uneven to measure by. Take a breath and try again.',
   },
+  /** What the take itself said of the way from loudspeaker to microphone. */
+  loudspeaker: {
+    measured: (ms: number, clicks: number): string =>
+      `Your loudspeaker reaches the microphone after ${Math.round(ms)} ms. ${clicks} clicks of this take say so; it is taken off your claps.`,
+    'not found':
+      'The microphone did not hear enough of the clicks to measure its delay, so early and late are not judged. Turn the loudspeaker up and leave clave or click on.',
+    scattered:
+      'The clicks reached the microphone at delays that do not agree, so early and late are not judged. Wireless loudspeakers do that; a cable helps.',
+  },
   /** Self-rating. */
   rateName: 'How was that pass?',
   ratings: { clean: 'Clean', nearly: 'Nearly', 'not yet': 'Not yet' },

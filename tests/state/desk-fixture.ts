@@ -92,6 +92,7 @@ export class SilentPlayer implements Player {
   onSound(): () => void {
     return () => undefined;
   }
+  clickSound = (): null => null;
   music(): null {
     return null;
   }

@@ -2,6 +2,7 @@ import { CLICK_MODES, type Ensemble, FULL_BAND } from '../../performance/ensembl
 import type { PartName } from '../../performance/performance';
 import type { Assessment } from '../../practice/finding';
 import type { Matched } from '../../practice/labelled';
+import type { MarkerDelay } from '../../practice/marker-delay';
 import type { Take } from '../../practice/take';
 import type { Calibration } from './calibrations';
 import type { OutputTrust } from './output-trust';
@@ -59,6 +60,8 @@ export interface PassReport {
   readonly wholePass: boolean;
   /** Passes that the findings look at, this one among them. */
   readonly together: number;
+  /** What the take itself said about the delay from loudspeaker to microphone; null where no microphone listened to a loudspeaker. */
+  readonly loudspeaker: MarkerDelay | null;
   /** Why it does not count, or null. */
   readonly interrupted: Interruption | null;
 }

@@ -3,6 +3,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { toInput } from '../../performance/clock-map';
 import type { Performance } from '../../performance/performance';
 import type { LoopBars } from '../../practice/finding';
+import type { MarkerDelay } from '../../practice/marker-delay';
 import { PRACTICE } from '../../practice/practice-limits';
 import { type HalfNotesPerMinute, type InputMillis, inputMillis } from '../../vocabulary';
 import type { Desk } from '../desk';
@@ -23,9 +24,10 @@ import {
   type Tally,
   WHOLE_BAND,
 } from './listening-state';
+import { createMarkers, isAudibleClick } from './markers';
 import { createOutputWatch } from './output-trust';
 import { type PlayedFigure, playedFigure } from './played-figure';
-import type { InputDevice, NoteSink, NoteSource, Played, SourceName } from './ports';
+import type { InputDevice, NoteSink, NoteSource, Played, SoundOnItsWay, SourceName } from './ports';
 import { claveMet, type ReplayWith, replayOf } from './replay';
 import { createSoundingKeys } from './sounding-keys';
 import { createTakes, type Recorded, type TakeTerms } from './takes';
@@ -117,12 +119,15 @@ export function createListening(ports: ListeningPorts): Listening {
   const takes = createTakes();
   const calibrations = createCalibrations(ports.storage, ports.now);
   const calibrating = createCalibrating();
+  const markers = createMarkers();
   const hearers = new Set<(played: Played) => void>();
   let watch = createOutputWatch();
   let rate = 0;
   let reports = 0;
   let asideSounds = false;
   let asideWaited = 0;
+  /** What the clicks of this take say, where a microphone listens to a loudspeaker. */
+  let loudspeaker: MarkerDelay | null = null;
   let endings: (() => void)[] = [];
   let endSound: (() => void) | null = null;
 
@@ -136,13 +141,29 @@ export function createListening(ports: ListeningPorts): Listening {
   };
   const terms = (): TakeTerms => {
     const { plays, calibration, output } = state();
+    const known = loudspeaker?.kind === 'measured' ? loudspeaker : loudspeaker?.kind === 'scattered' ? null : calibration;
     return {
       parts: PARTS_OF[plays],
       pitched: pitched(),
-      latencyMs: calibration?.latencyMs ?? 0,
-      trust: output !== 'steady' ? 'off' : calibration ? 'calibrated' : 'uncalibrated',
+      latencyMs: known?.latencyMs ?? 0,
+      trust: output !== 'steady' ? 'off' : known ? 'calibrated' : loudspeaker ? 'coarse' : 'uncalibrated',
       scoreOf: desk.scoreOf,
     };
+  };
+  const hearsLoudspeaker = (): boolean => state().source === 'microphone' && !state().headphones;
+  /** A sound of the band is on its way: a click is something to measure by. */
+  const expectMarker = ({ event, at, countIn }: SoundOnItsWay): void => {
+    const player = ports.player();
+    const music = player?.music();
+    if (!music || !hearsLoudspeaker() || state().calibrating.kind === 'clicking' || state().replaying) return;
+    if (!isAudibleClick(event, countIn, desk.desk.getState().settings.balance)) return;
+    const click = player?.clickSound(event.drum ?? '');
+    if (click) markers.expect(click, at, music.songZero);
+  };
+  /** What the clicks so far say; nothing where nobody listens to a loudspeaker. */
+  const measureLoudspeaker = (): void => {
+    const map = takes.clocks.map();
+    loudspeaker = map && hearsLoudspeaker() ? markers.settle(map) : null;
   };
 
   /** While the microphone listens the percussion rests: out of a loudspeaker it would be heard as claps. */
@@ -152,6 +173,7 @@ export function createListening(ports: ListeningPorts): Listening {
   const hear = (played: Played): void => {
     takes.hear(played);
     calibrating.hear(played);
+    if (played.kind === 'onset') markers.clap(played.at);
     for (const listener of hearers) listener(played);
     if (state().soundsNotes) soundKeys.hear(played);
   };
@@ -165,7 +187,7 @@ export function createListening(ports: ListeningPorts): Listening {
     const verdict = ports.judge(recorded);
     reports += 1;
     const { pass, wholePass } = stretch;
-    const report: PassReport = { id: reports, take, ...verdict, pass, wholePass, interrupted };
+    const report: PassReport = { id: reports, take, ...verdict, pass, wholePass, loudspeaker, interrupted };
     set({
       report,
       silent: 0,
@@ -199,6 +221,7 @@ export function createListening(ports: ListeningPorts): Listening {
       }
       return;
     }
+    measureLoudspeaker();
     for (const recorded of takes.tick(music, clock, terms())) judged(recorded);
   };
 
@@ -232,6 +255,19 @@ export function createListening(ports: ListeningPorts): Listening {
     void calibrations.keep(calibration);
   };
 
+  /** Hears of the band's sounds, from when the player is there until the returned function is called. */
+  const soundsFrom = (listener: (sound: SoundOnItsWay) => void): (() => void) => {
+    let end: (() => void) | null = null;
+    let wanted = true;
+    void desk.warm().then(() => {
+      if (wanted) end = ports.player()?.onSound(listener) ?? null;
+    });
+    return () => {
+      wanted = false;
+      end?.();
+    };
+  };
+
   const listenTo = (source: NoteSource): void => {
     const meet = (): void => {
       const before = deviceName();
@@ -241,6 +277,7 @@ export function createListening(ports: ListeningPorts): Listening {
       if (deviceName() !== before) void findCalibration();
     };
     endings = [source.onChange(meet), source.onPlayed(hear), ports.every(TICK_MS, tick)];
+    if (source.onHeard) endings.push(source.onHeard(markers.hear), soundsFrom(expectMarker));
     meet();
   };
 
@@ -308,6 +345,7 @@ export function createListening(ports: ListeningPorts): Listening {
       set({ source: name, soundsNotes: name === 'keys', silent: 0, calibrating: { kind: 'off' } });
       watch = createOutputWatch();
       takes.begin();
+      markers.begin();
       listenTo(sources[name]);
       void desk.warm().then(() => ports.player()?.setEnsemble(ensembleNow()));
       void sources[name].open();
@@ -323,6 +361,7 @@ export function createListening(ports: ListeningPorts): Listening {
       if (change.soundsNotes === false) soundKeys.silence();
       if (change.rhythmKeys !== undefined) ports.keys.setMode(change.rhythmKeys ? 'rhythm' : 'notes');
       if (change.octave !== undefined) ports.keys.setOctave(change.octave);
+      if (change.headphones !== undefined) markers.begin();
       if (change.headphones !== undefined) ports.player()?.setEnsemble(ensembleNow());
       if (change.sendTo !== undefined) send(change.sendTo);
       if (change.plays !== undefined) {

@@ -17,6 +17,24 @@ export type Played =
   /** A clap or a tap; `strength` from 0 to 1. */
   | { readonly kind: 'onset'; readonly strength: number; readonly at: InputMillis; readonly coarse: boolean };
 
+/** A piece of what the microphone hears, thinned (practice/thin.ts), for finding the band's own clicks in it. */
+export interface HeardSound {
+  readonly samples: Float32Array;
+  /** Frames a second of the stream before it was thinned. */
+  readonly rate: number;
+  /** Moment of the first sample. */
+  readonly at: InputMillis;
+}
+
+/** The samples that an unpitched sound of the band is made of. */
+export interface ClickSound {
+  /** As events call it, such as `clave`. */
+  readonly name: string;
+  readonly samples: Float32Array;
+  /** Frames a second. */
+  readonly rate: number;
+}
+
 /** A device of a source: calibration is kept under its name. */
 export interface InputDevice {
   readonly id: string;
@@ -50,6 +68,8 @@ export interface NoteSource {
   level(): number;
   onChange(listener: () => void): () => void;
   onPlayed(listener: (played: Played) => void): () => void;
+  /** The microphone hands over what it hears, piece by piece and without gaps; other sources have nothing to hand over. */
+  onHeard?(listener: (heard: HeardSound) => void): () => void;
 }
 
 /** A piano that notes can be sent to. */

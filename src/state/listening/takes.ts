@@ -20,7 +20,7 @@ export interface TakeTerms {
   /** Delay of the input device, in milliseconds. */
   readonly latencyMs: number;
   /** Before coarse stamps are looked at. */
-  readonly trust: Exclude<TimingTrust, 'coarse'>;
+  readonly trust: TimingTrust;
   readonly scoreOf: (performance: Performance) => Score | null;
 }
 

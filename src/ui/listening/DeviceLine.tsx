@@ -74,5 +74,7 @@ function warningOf({ output, device, report, coarse }: ListeningState): string |
   if (device.kind === 'listening' && device.voiceProcessing) return LISTENING.voiceProcessing;
   if (report?.interrupted === 'clock jumped') return LISTENING.jumped;
   if (report?.interrupted === 'page was away') return LISTENING.away;
-  return coarse ? LISTENING.noTiming.coarse : null;
+  if (!coarse) return null;
+  const said = report?.loudspeaker;
+  return said && said.kind !== 'measured' ? LISTENING.loudspeaker[said.kind] : LISTENING.noTiming.coarse;
 }

@@ -52,7 +52,7 @@ export function ReportSheet({ listening, report, onClose }: ReportSheetProps) {
         {report.together > 1 && assessment.findings.length > 0 && <p className="caption">{LISTENING.together(report.together)}</p>}
         {assessment.findings.length === 0 && <p>{FINDINGS.nothing}</p>}
         <FindingList listening={listening} report={report} barOf={barOf} />
-        <CalibrationOffer listening={listening} timing={take.timing} />
+        <CalibrationOffer listening={listening} report={report} />
       </div>
       <div className="report-seen">
         <StepPictureView steps={assessment.steps} stepMs={matched.strokes[0]?.expected?.stepMs ?? null} />

@@ -167,6 +167,14 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
     'off the clicks': 'Los toques fueron parejos, pero no con los clics. Espera los clics y luego toca con ellos.',
     'too uneven': 'Los toques fueron demasiado desiguales para medir. Respira y prueba otra vez.',
   },
+  loudspeaker: {
+    measured: (ms, clicks) =>
+      `Tu bocina llega al micrófono a los ${Math.round(ms)} ms. Lo dicen ${clicks} clics de esta toma; a tus palmas se les descuenta.`,
+    'not found':
+      'El micrófono no oyó bastantes clics para medir su retraso, así que no se juzga si es pronto o tarde. Sube la bocina y deja sonar la clave o el clic.',
+    scattered:
+      'Los clics llegaron al micrófono con retrasos que no concuerdan, así que no se juzga si es pronto o tarde. Las bocinas inalámbricas hacen eso; un cable ayuda.',
+  },
   rateName: '¿Cómo fue esa pasada?',
   ratings: { clean: 'Limpia', nearly: 'Casi', 'not yet': 'Todavía no' },
   rateAdvice: {
