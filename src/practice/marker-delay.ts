@@ -21,14 +21,14 @@ const LIMITS = {
   /** A click less alike than this was not heard. Of noise, one delay in some thousands is more alike. Chosen on synthesised rooms. */
   leastLike: 0.2,
   /** The loudness that the direct sound has at least, against its loudest echo in a room where they meet. */
-  direct: 0.4,
+  direct: 0.28,
   /** Two places are told apart from this distance on: half of the time in which a click dies away. */
   apartMs: 2.5,
   /** What is as loud as this, and further away than echoes of that loudness, is another click that fits as well. */
   elsewhereMs: 60,
   elsewhereLoud: 0.8,
   /** A click this close to the common place is the direct sound. */
-  nearMs: 8,
+  nearMs: 4,
   /** Fewer clicks than this are no measurement, nor is a smaller share of those that sounded. */
   leastClicks: 4,
   leastHeard: 1 / 3,
