@@ -37,6 +37,12 @@ export function writeRoom(path: string, room: Room, seed = 5) {
   for (const at of room.claps) add(at, 0.09, (t) => next() * (0.34 * Math.exp(-t / 0.006) + 0.015 * Math.exp(-t / 0.03)));
   // A click: a short tone, as clave and metronome clicks are.
   for (const at of room.clicks) add(at, 0.05, (t) => 0.12 * Math.sin(2 * Math.PI * 2500 * t) * Math.exp(-t / 0.01));
+  writeSound(path, sound, RATE);
+}
+
+/** Writes samples (−1 to 1) as 16-bit mono PCM. */
+export function writeSound(path: string, sound: ArrayLike<number>, rate: number) {
+  const frames = sound.length;
   const bytes = Buffer.alloc(44 + 2 * frames);
   bytes.write('RIFF', 0, 'latin1');
   bytes.writeUInt32LE(36 + 2 * frames, 4);
@@ -44,14 +50,13 @@ export function writeRoom(path: string, room: Room, seed = 5) {
   bytes.writeUInt32LE(16, 16);
   bytes.writeUInt16LE(1, 20);
   bytes.writeUInt16LE(1, 22);
-  bytes.writeUInt32LE(RATE, 24);
-  bytes.writeUInt32LE(2 * RATE, 28);
+  bytes.writeUInt32LE(rate, 24);
+  bytes.writeUInt32LE(2 * rate, 28);
   bytes.writeUInt16LE(2, 32);
   bytes.writeUInt16LE(16, 34);
   bytes.write('data', 36, 'latin1');
   bytes.writeUInt32LE(2 * frames, 40);
-  sound.forEach((value, frame) => {
-    bytes.writeInt16LE(Math.round(Math.max(-1, Math.min(1, value)) * 32_767), 44 + 2 * frame);
-  });
+  for (let frame = 0; frame < frames; frame += 1)
+    bytes.writeInt16LE(Math.round(Math.max(-1, Math.min(1, sound[frame] ?? 0)) * 32_767), 44 + 2 * frame);
   writeFileSync(path, bytes);
 }

@@ -4,21 +4,21 @@ import { DEMO_BOOK } from '../../src/music/chart/demo-book';
 import { readChart } from '../../src/music/chart/read';
 import { arrange } from '../../src/music/score';
 import { perform } from '../../src/performance/perform';
-import type { PerformedEvent } from '../../src/performance/performance';
+import type { Performance, PerformedEvent } from '../../src/performance/performance';
 import { createPipeline } from '../../src/state/pipeline';
 import { settingsForChart } from '../../src/state/reduce';
 import { DEFAULT_SETTINGS } from '../../src/state/settings';
 import { assert } from '../../src/vocabulary';
 import type { ScriptedNote } from './fake-keyboard';
 
-/** A loop of the chart that lies open when the page opens for the first time. */
+/** What the piano plays in a loop of the chart that lies open when the page opens for the first time. */
 export interface Asked {
   readonly events: readonly PerformedEvent[];
   readonly toTick: number;
 }
 
 /** The piano's notes of the first two bars, looped, as the page arranges them without any setting changed. */
-export function askedFor(): Asked {
+export function askedFor(): Asked & { readonly performance: Performance } {
   const demo = DEMO_BOOK[0];
   assert(demo, 'the demo book has a chart');
   const pipeline = createPipeline({ readChart, arrange, perform });
@@ -26,7 +26,7 @@ export function askedFor(): Asked {
   assert(reading.ok, 'the demo chart has no faults');
   const settings = { ...settingsForChart(reading.value, DEFAULT_SETTINGS), loop: { fromBar: 0, toBar: 2 } };
   const { performance } = pipeline.make(reading.value, settings);
-  return { events: performance.events.filter(({ part }) => part.startsWith('piano')), toTick: performance.toTick };
+  return { events: performance.events.filter(({ part }) => part.startsWith('piano')), toTick: performance.toTick, performance };
 }
 
 /** Milliseconds of the page's clock at tick 0 of some pass of the loop that is heard, by what the page itself says is heard. */
