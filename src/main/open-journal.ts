@@ -18,7 +18,7 @@ export function openJournal(desk: Desk, storage: Storage, saver: FileSaver, newI
     zone: (at) => -new Date(at).getTimezoneOffset(),
     openAssignments: async (journal) =>
       (await import('../state/assignment/assignment-room')).createAssignmentRoom({
-        ...{ desk, storage, saver, newId, journal },
+        ...{ desk, storage, saver, journal },
         now: Date.now,
       }),
     every: (ms, action) => {

@@ -324,7 +324,7 @@ export function deskBench(
           now: parts.clock ?? now,
           newId,
           zone: () => 0,
-          openAssignments: (of) => createAssignmentRoom({ desk, storage, saver, newId, journal: of, now: parts.clock ?? now }),
+          openAssignments: (of) => createAssignmentRoom({ desk, storage, saver, journal: of, now: parts.clock ?? now }),
           every: () => () => undefined,
         });
         return journal;

@@ -4,7 +4,7 @@ import { plainName } from '../plain-name';
 
 /** What a teacher asks for: these bars of this chart, set like this, until so many passes are clean at the goal. */
 export interface Assignment {
-  /** Never given twice. */
+  /** Made of what it asks for (`contentId`); those set by the first pages have another, and keep it. */
   readonly id: string;
   readonly title: string;
   /** Chart text. */

@@ -9,6 +9,7 @@ import {
   writeResults,
 } from '../../exchange/assignment/assignment';
 import { makeAssignmentLink, readAssignmentLink } from '../../exchange/assignment/assignment-link';
+import { contentId } from '../../exchange/assignment/content-id';
 import { type AssignmentFault, readAssignmentFile } from '../../exchange/assignment/read-assignment';
 import type { LinkFault } from '../../exchange/link/lesson';
 import { MAX_SOUNDING_BARS } from '../../music/chart/limits';
@@ -28,7 +29,7 @@ import { settingsForChart } from '../reduce';
 import { DEFAULT_SETTINGS, type Settings } from '../settings';
 import { settingsFrom } from '../settings-record';
 import type { AssignmentRoom, AssignmentState, OfferedAssignment, Order, RefusedFile } from './assignment-state';
-import { ASSIGNMENTS_KEY, type KeptAssignment, readKept, writeKept } from './kept-assignments';
+import { ASSIGNMENTS_KEY, type KeptAssignment, readKept, withCharts, writeKept } from './kept-assignments';
 import { resultsOf } from './progress';
 
 /** What the room needs of the journal: its records, and a way to loop bars of a chart. */
@@ -46,13 +47,12 @@ export interface AssignmentParts {
   readonly storage: Storage;
   readonly saver: FileSaver;
   readonly now: () => number;
-  readonly newId: () => string;
 }
 
 const JSON_TYPE = 'application/json';
 
 /** Opens the room; what was accepted before is read from this device. */
-export async function createAssignmentRoom({ desk, journal, storage, saver, now, newId }: AssignmentParts): Promise<AssignmentRoom> {
+export async function createAssignmentRoom({ desk, journal, storage, saver, now }: AssignmentParts): Promise<AssignmentRoom> {
   const held = async (): Promise<string | null> => {
     const found = await storage.read(ASSIGNMENTS_KEY);
     return found.kind === 'found' ? found.text : null;
@@ -95,7 +95,7 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
   const open: AssignmentRoom['open'] = async (kept) => {
     const { assignment } = kept;
     const chart = await chartOn(assignment, kept.chart);
-    if (chart !== kept.chart) put({ ...kept, chart, changed: now() });
+    if (chart !== kept.chart) put(withCharts({ ...kept, chart, changed: now() }, [kept.chart]));
     const { direction, kind, level, hands, transpose } = assignment;
     const settings = { direction, kind, level, hands, transpose, goalTempo: halfNotesPerMinute(assignment.goalTempo) };
     const begin = (): void => {
@@ -120,7 +120,8 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
     const { direction, kind, level, hands, transpose, tempo } = settings;
     const loop = bars === 'loop' ? settings.loop : null;
     const set = { direction, kind, level, hands, transpose, tempo, goalTempo, loop };
-    return { id: newId(), title: titleOf(text), text, note: note.trim(), ...set, passes, drill, due };
+    const asked = { title: titleOf(text), text, note: note.trim(), ...set, passes, drill, due };
+    return { id: contentId(asked), ...asked };
   };
 
   return {
@@ -164,11 +165,13 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now,
       if (!offer || newer) return;
       const { assignment } = offer;
       store.setState({ offer: null, refused: [], refusedLink: null });
-      const before = all.find(({ id }) => id === assignment.id);
+      const id = contentId(assignment);
+      const before = all.find((kept) => kept.id === id);
       const chart = await chartOn(assignment, before?.chart ?? null);
       // One that was accepted before goes on from where it was.
       const at = now();
-      put({ id: assignment.id, assignment: before?.assignment ?? assignment, chart, taken: before?.taken ?? at, changed: at });
+      const kept = { id, assignment: before?.assignment ?? assignment, chart, taken: before?.taken ?? at, changed: at };
+      put(withCharts(kept, before ? [before.chart, ...(before.also ?? [])] : []));
       await desk.flush();
     },
     putAway: (kept) => {
@@ -204,7 +207,8 @@ function settingsOf(assignment: Assignment): Settings {
 /** What is shown of an assignment, or the fault that its bars are not there. */
 function offerOf(assignment: Assignment, all: readonly KeptAssignment[]): Result<OfferedAssignment, AssignmentFault> {
   const reading = readChart(assignment.text);
-  const known = all.some(({ id, removed }) => id === assignment.id && !removed);
+  const same = contentId(assignment);
+  const known = all.some(({ id, removed }) => id === same && !removed);
   if (!reading.ok) return ok({ assignment, bars: null, key: null, faults: reading.faults.length, known });
   const bars = unfold(reading.value).bars.length;
   if (assignment.loop && assignment.loop.toBar > bars) {

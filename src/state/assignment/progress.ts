@@ -15,11 +15,14 @@ export interface Progress {
   readonly done: boolean;
 }
 
-/** The passes over the bars of an assignment, on its chart, since it was accepted; oldest first. */
-export function passesOf({ assignment, chart, taken }: KeptAssignment, records: readonly JournalRecord[]): readonly ResultPass[] {
+/** The passes over the bars of an assignment, on its charts, since it was accepted; oldest first. */
+export function passesOf(
+  { assignment, chart, also = [], taken }: KeptAssignment,
+  records: readonly JournalRecord[],
+): readonly ResultPass[] {
   const { loop } = assignment;
   return records.flatMap((record): ResultPass[] => {
-    if (record.kind !== 'pass' || record.chart !== chart || record.at < taken) return [];
+    if (record.kind !== 'pass' || record.at < taken || (record.chart !== chart && !also.includes(record.chart))) return [];
     // A pass over more than the bars that were set holds them too.
     if (loop && (record.fromBar > loop.fromBar || record.toBar < loop.toBar)) return [];
     const { kind: _kind, chart: _chart, title: _title, ...pass } = record;

@@ -1,6 +1,7 @@
 /** The way of an assignment: set by a teacher, accepted by a student, worked on, handed back, read in a table. */
 import { describe, expect, it } from 'vitest';
 import type { Results } from '../../../src/exchange/assignment/assignment';
+import type { Order } from '../../../src/state/assignment/assignment-state';
 import { progressOf, rowOf } from '../../../src/state/assignment/progress';
 import type { ListeningState } from '../../../src/state/listening/listening-state';
 import { halfNotesPerMinute } from '../../../src/vocabulary';
@@ -19,7 +20,7 @@ async function page(ids: string, device = new DeviceStorage(), at = { now: 1_000
 }
 type Page = Awaited<ReturnType<typeof page>>;
 
-async function set(order: Partial<typeof ORDER> = {}) {
+async function set(order: Partial<Order> = {}) {
   const teacher = await page('teacher');
   teacher.desk.run({ kind: 'type', text: LOW });
   teacher.desk.run({ kind: 'set', settings: { level: 4, direction: '3-2', transpose: 2, hands: 'right', tempo: halfNotesPerMinute(66) } });
@@ -134,7 +135,7 @@ describe('An assignment', () => {
       shareRight: null,
       said: [{ kind: 'nearly', times: 1 }],
     });
-    expect(results[0]).toMatchObject({ who: 'Inés', wanted: 2, goalTempo: 84, assignment: kept.id });
+    expect(results[0]).toMatchObject({ who: 'Inés', wanted: 2, goalTempo: 84, assignment: kept.assignment.id });
   });
 
   it('stays after a reload; put away it is marked, in every tab, and comes back with its passes', async () => {
@@ -186,7 +187,26 @@ describe('An assignment', () => {
     const body = `{"list":[{"assignment":${FIRST_ASSIGNMENT},"chart":"c7","taken":5,"changed":6}]}`;
     device.records.set('assignments', `{"record":"assignments","version":1,"body":${body}}`);
     const { seen } = await page('student', device);
-    expect(seen().kept).toMatchObject([{ id: 'a1', chart: 'c7', taken: 5, assignment: { title: 'Low Tide', passes: 3 } }]);
+    expect(seen().kept).toMatchObject([{ chart: 'c7', taken: 5, assignment: { id: 'a1', title: 'Low Tide', passes: 3 } }]);
+  });
+
+  it('accepted by file and by link is one, with one chart', async () => {
+    const { teacher, file } = await set();
+    const made = teacher.room.makeLink(ORDER, 'https://montuno.example/');
+    if ('found' in made) throw new Error(made.code);
+    const student = await page('student');
+    student.room.give([file]);
+    await student.room.take();
+    student.at.now = 3_000;
+    student.room.look(made.address.slice(made.address.indexOf('#')));
+    expect(student.seen().offer?.known).toBe(true);
+    await student.room.take();
+    await student.settle();
+    expect(student.seen().kept).toMatchObject([{ taken: 1_000, changed: 3_000 }]);
+    expect(student.state().shelf).toHaveLength(1);
+    // What asks for something else is another.
+    student.room.give([(await set({ due: null })).file]);
+    expect(student.seen().offer?.known).toBe(false);
   });
 
   it('whose bars are not in its chart is refused with the bars there are', async () => {
