@@ -39,7 +39,7 @@ export function ChartPlace() {
   return (
     <FilesDrop library={library}>
       <div className="chart-page">
-        {library && <PlaceSteps />}
+        <PlaceSteps there={library !== null} />
         <div className="chart-write">
           <EditorHead library={library} field={field} />
           <ChartEditor field={field}>

@@ -2,8 +2,8 @@ import { CHART_SCREEN } from '../../words/chart-screen';
 import { LIBRARY_WORDS } from '../../words/library';
 import { SAFETY_WORDS } from '../../words/safety';
 
-/** One touch to what lies further down the Chart place. The headings take the focus, so that the Tab key goes on from there. */
-export function PlaceSteps() {
+/** One touch to what lies further down the Chart place, once it is `there`; the row has its room from the start. The headings take the focus, so that the Tab key goes on from there. */
+export function PlaceSteps({ there }: { readonly there: boolean }) {
   const steps: readonly (readonly [heading: string, name: string])[] = [
     ['own-charts', LIBRARY_WORDS.yourCharts],
     ['demo-book', LIBRARY_WORDS.demoBook],
@@ -18,7 +18,7 @@ export function PlaceSteps() {
   return (
     <nav className="place-steps" aria-label={CHART_SCREEN.onThisPlace}>
       {steps.map(([heading, name]) => (
-        <button key={heading} type="button" className="plain" onClick={() => goTo(heading)}>
+        <button key={heading} type="button" className="plain" disabled={!there} onClick={() => goTo(heading)}>
           {name}
         </button>
       ))}
