@@ -48,6 +48,8 @@ export function createMicrophone({ getUserMedia, createContext, workletAddress, 
     changed();
   };
   const readClocks = (context: AudioContext): void => {
+    // A context that sleeps stands still: such a reading would bend the line.
+    if (context.state !== 'running') return;
     pairs.push({ audio: audioSeconds(context.currentTime), input: inputMillis(now()) });
     if (pairs.length > CLOCK_READINGS) pairs.shift();
   };
@@ -57,6 +59,7 @@ export function createMicrophone({ getUserMedia, createContext, workletAddress, 
       return;
     }
     if (pairs.length === 0) readClocks(context);
+    if (pairs.length === 0) return;
     const clocks = fitClocks(pairs);
     const momentOf = (frame: number) => toInput(clocks, audioSeconds(frame / context.sampleRate));
     if (message.kind === 'sound') {
@@ -69,11 +72,12 @@ export function createMicrophone({ getUserMedia, createContext, workletAddress, 
   };
   const letGo = (): void => {
     if (!session) return;
-    clearInterval(session.readings);
-    for (const track of session.stream.getTracks()) track.stop();
-    void session.context.close().catch(() => undefined);
+    const { stream, context, readings } = session;
     session = null;
     level = 0;
+    clearInterval(readings);
+    for (const track of stream.getTracks()) track.stop();
+    void context.close().catch(() => undefined);
   };
 
   const listenTo = async (stream: MediaStream): Promise<void> => {
@@ -94,19 +98,27 @@ export function createMicrophone({ getUserMedia, createContext, workletAddress, 
       become({ kind: 'lost', device: track.label || 'microphone' });
     };
     track.addEventListener('ended', gone);
-    const { deviceId = 'microphone', echoCancellation, noiseSuppression, autoGainControl } = track.getSettings();
-    become({
-      kind: 'listening',
-      devices: [{ id: deviceId, name: track.label || 'microphone' }],
-      voiceProcessing: [echoCancellation, noiseSuppression, autoGainControl].some((each) => each !== undefined && each !== false),
-      rate: context.sampleRate,
-    });
+    /** Says whether the microphone hears, whenever that may have changed. */
+    const look = (): void => {
+      if (session?.stream !== stream) return;
+      const next = hearing(track, context);
+      if (state.kind === 'held' && next.kind === 'listening') pairs = [];
+      if (next.kind === 'held') level = 0;
+      if (next.kind !== state.kind || (next.kind === 'held' && state.kind === 'held' && next.why !== state.why)) become(next);
+    };
+    track.addEventListener('mute', look);
+    track.addEventListener('unmute', look);
+    context.addEventListener('statechange', look);
+    look();
   };
 
   return {
     name: 'microphone',
     async open() {
       if (state.kind === 'asking' || state.kind === 'listening') return;
+      // A sleeping context wakes inside a gesture; a muted microphone is asked for anew.
+      if (state.kind === 'held' && state.why === 'asleep') return session?.context.resume();
+      letGo();
       if (getUserMedia === null) return become({ kind: 'missing' });
       become({ kind: 'asking' });
       opening += 1;
@@ -128,6 +140,20 @@ export function createMicrophone({ getUserMedia, createContext, workletAddress, 
     state: () => state,
     level: () => level,
     ...listeners,
+  };
+}
+
+/** What a microphone that was opened can be said to do now. */
+function hearing(track: MediaStreamTrack, context: AudioContext): SourceState {
+  const { deviceId = 'microphone', echoCancellation, noiseSuppression, autoGainControl } = track.getSettings();
+  const devices = [{ id: deviceId, name: track.label || 'microphone' }];
+  if (track.muted) return { kind: 'held', why: 'muted', devices };
+  if (context.state !== 'running') return { kind: 'held', why: 'asleep', devices };
+  return {
+    kind: 'listening',
+    devices,
+    voiceProcessing: [echoCancellation, noiseSuppression, autoGainControl].some((each) => each !== undefined && each !== false),
+    rate: context.sampleRate,
   };
 }
 

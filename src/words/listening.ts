@@ -45,6 +45,12 @@ export const LISTENING = {
   lost: (device: string): string =>
     `${device} is gone. What you held was let go; everything up to here is kept. Plug it in again, or go on another way.`,
   lostMicrophone: 'The microphone was taken away. Everything up to here is kept.',
+  /** The microphone is there but hears nothing. */
+  held: {
+    muted: 'The microphone is muted by the system, or by a key of its own. Everything up to here is kept; unmute it, and it listens again.',
+    asleep: 'The browser has put the microphone to sleep. Everything up to here is kept; one touch wakes it.',
+  },
+  wake: { muted: 'Ask for it again', asleep: 'Go on listening' },
   failed: (reason: string): string => `This did not open (${reason}).`,
   voiceProcessing:
     'This browser keeps its voice processing on, which swallows claps: trust the rhythm, not the milliseconds. Another browser, or tapping keys, is better.',
@@ -102,6 +108,7 @@ export const LISTENING = {
   wireless: 'Wireless output: timing is not judged. Loudspeakers or headphones with a cable bring it back.',
   unstable: 'The output’s delay wanders: timing is not judged. Close other programs, or use the built-in output.',
   jumped: 'The computer’s clock jumped during this pass, so it is not counted. Just go on.',
+  microphoneAway: 'The microphone heard nothing for a part of this pass, so it is not counted. Just go on.',
   away: 'The page was out of sight during this pass, so it is not counted. Just go on.',
   /** The same bars as before, at a tempo of so many half notes or quarters a minute. */
   slower: (tempo: number): string => `Again, slower: ${tempo}`,

@@ -137,3 +137,55 @@ test('A microphone whose voice processing stays on is said to be one, and one th
   await row(page).getByRole('button', { name: /Claps/ }).click();
   await expect(row(page)).toContainText('The microphone was not allowed');
 });
+
+/** Keeps the stream and the contexts that the page opens, for a test to mute and suspend. */
+async function keepMicrophone(page: Page) {
+  await page.addInitScript(() => {
+    const kept: { stream?: MediaStream; contexts: AudioContext[] } = { contexts: [] };
+    Object.assign(window, { testMicrophone: kept });
+    const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+    navigator.mediaDevices.getUserMedia = async (constraints) => {
+      kept.stream = await ask(constraints);
+      return kept.stream;
+    };
+    const Source = window.MediaStreamAudioSourceNode;
+    window.MediaStreamAudioSourceNode = class extends Source {
+      constructor(context: AudioContext, options: MediaStreamAudioSourceOptions) {
+        super(context, options);
+        kept.contexts.push(context);
+      }
+    };
+  });
+  const mute = (muted: boolean) =>
+    page.evaluate((now) => {
+      const [track] = (window as unknown as { testMicrophone: { stream: MediaStream } }).testMicrophone.stream.getAudioTracks();
+      if (!track) throw new Error('no track');
+      Object.defineProperty(track, 'muted', { value: now, configurable: true });
+      track.dispatchEvent(new Event(now ? 'mute' : 'unmute'));
+    }, muted);
+  const suspend = () =>
+    page.evaluate(() => (window as unknown as { testMicrophone: { contexts: AudioContext[] } }).testMicrophone.contexts.at(-1)?.suspend());
+  return { mute, suspend };
+}
+
+test('A microphone that the system mutes, or the browser puts to sleep, says so and goes on', async ({ page }) => {
+  const seen = witness(page);
+  const { mute, suspend } = await keepMicrophone(page);
+  await tapWorklet(page);
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Play along' }).click();
+  await row(page).getByRole('button', { name: /Claps/ }).click();
+  await expect(row(page)).toContainText('Listening for claps');
+  await mute(true);
+  await expect(row(page)).toContainText('The microphone is muted');
+  await expect(row(page).getByRole('button', { name: 'Ask for it again' })).toBeVisible();
+  await mute(false);
+  await expect(row(page)).toContainText('Listening for claps');
+  await suspend();
+  await expect(row(page)).toContainText('put the microphone to sleep');
+  const before = (await onsets(page)).length;
+  await row(page).getByRole('button', { name: 'Go on listening' }).click();
+  await expect(row(page)).toContainText('Listening for claps');
+  await expect.poll(async () => (await onsets(page)).length, { timeout: 15_000 }).toBeGreaterThan(before + 2);
+  expectClean(seen);
+});

@@ -125,12 +125,10 @@ test('The page measures how late its loudspeaker reaches the microphone, says so
   const said = Number(/after (\d+) ms/.exec((await report.textContent()) ?? '')?.[1]);
   const { heardMs, soundedMs } = await page.evaluate(() => (window as unknown as { testClocks: Seen }).testClocks);
   const late = Number(heardMs) - Number(soundedMs);
-  test
-    .info()
-    .annotations.push({
-      type: 'loudspeaker',
-      description: JSON.stringify({ said, late, report: await report.locator('h2').first().textContent() }),
-    });
+  test.info().annotations.push({
+    type: 'loudspeaker',
+    description: JSON.stringify({ said, late, report: await report.locator('h2').first().textContent() }),
+  });
   await expect(report).toContainText('Clean');
   // A browser tells its clocks by whole buffers of some 10 ms; the first claps of a recording are placed before many readings were taken.
   expect(Math.abs(said - late), `said ${said} ms, by the browser's clocks ${late.toFixed(1)} ms`).toBeLessThanOrEqual(12);

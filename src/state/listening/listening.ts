@@ -54,6 +54,8 @@ export interface Listening {
   readonly store: StoreApi<ListeningState>;
   /** Asks for a source and listens to it; call it inside a gesture. */
   choose(source: SourceName): void;
+  /** Wakes a device that is held; the take goes on. Call it inside a gesture. */
+  wake(): void;
   /** Stops listening and lets the device go. */
   close(): void;
   /** Closes, and brings the whole band back. */
@@ -133,7 +135,7 @@ export function createListening(ports: ListeningPorts): Listening {
 
   const deviceName = (): string | null => {
     const { device, source } = state();
-    return device.kind === 'listening' ? (device.devices[0]?.name ?? source) : null;
+    return device.kind === 'listening' || device.kind === 'held' ? (device.devices[0]?.name ?? source) : null;
   };
   const pitched = (): boolean => {
     const { source, rhythmKeys, plays } = state();
@@ -181,7 +183,7 @@ export function createListening(ports: ListeningPorts): Listening {
   const judged = (recorded: Recorded): void => {
     const { take, stretch, interrupted, heard } = recorded;
     if (heard === 0) {
-      set({ silent: state().silent + 1 });
+      if (interrupted === null) set({ silent: state().silent + 1 });
       return;
     }
     const verdict = ports.judge(recorded);
@@ -208,6 +210,7 @@ export function createListening(ports: ListeningPorts): Listening {
       }
     }
     if (state().source === 'keys' && ports.hidden()) takes.interrupt('page was away');
+    if (state().source === 'microphone' && ['held', 'lost'].includes(state().device.kind)) takes.interrupt('microphone was away');
     const music = player?.music() ?? null;
     if (state().calibrating.kind === 'clicking' || state().replaying) {
       if (clock) takes.clocks.read(clock.pair);
@@ -349,6 +352,10 @@ export function createListening(ports: ListeningPorts): Listening {
       listenTo(sources[name]);
       void desk.warm().then(() => ports.player()?.setEnsemble(ensembleNow()));
       void sources[name].open();
+    },
+    wake() {
+      const { source } = state();
+      if (source) void sources[source].open();
     },
     close,
     leave() {

@@ -52,6 +52,8 @@ export type SourceState =
   | { readonly kind: 'refused' }
   /** This browser, or this page without https, does not have it. */
   | { readonly kind: 'missing' }
+  /** It is there but hears nothing: the system has muted it, or the browser has put its sound to sleep. It comes back by itself, or by `open` inside a gesture. */
+  | { readonly kind: 'held'; readonly why: 'muted' | 'asleep'; readonly devices: readonly InputDevice[] }
   /** It was there and went away: unplugged, switched off, or the permission was taken back. */
   | { readonly kind: 'lost'; readonly device: string }
   | { readonly kind: 'failed'; readonly reason: string };

@@ -25,7 +25,7 @@ export interface TakeTerms {
 }
 
 /** Why a stretch does not count. */
-export type Interruption = 'clock jumped' | 'page was away';
+export type Interruption = 'clock jumped' | 'page was away' | 'microphone was away';
 
 /** A stretch that is over. */
 export interface Recorded {

@@ -11,7 +11,7 @@ export function DeviceLine({ listening, source }: { readonly listening: Listenin
   const stopped = usePlaying((now) => now.transport.kind === 'stopped');
   const { device } = state;
   const again = ['refused', 'lost', 'failed', 'no device'].includes(device.kind) && !(source === 'midi' && device.kind === 'no device');
-  const stuck = again || device.kind === 'missing' || (state.silent > 0 && !stopped);
+  const stuck = again || device.kind === 'held' || device.kind === 'missing' || (state.silent > 0 && !stopped);
   const lost = source === 'keys' && !state.rhythmKeys && device.kind === 'listening' && !state.tally;
   const warning = warningOf(state);
   return (
@@ -21,6 +21,11 @@ export function DeviceLine({ listening, source }: { readonly listening: Listenin
       </p>
       {lost && <p className="caption">{LISTENING.keysHint}</p>}
       {warning && <p className="device-warning">{warning}</p>}
+      {device.kind === 'held' && (
+        <button type="button" className="key" onClick={() => listening.wake()}>
+          {LISTENING.wake[device.why]}
+        </button>
+      )}
       {again && (
         <button type="button" className="key" onClick={() => listening.choose(source)}>
           {LISTENING.again}
@@ -49,6 +54,8 @@ function deviceSentence({ device, rhythmKeys }: ListeningState, source: SourceNa
       return LISTENING.refused[source];
     case 'missing':
       return LISTENING.missing[source];
+    case 'held':
+      return LISTENING.held[device.why];
     case 'lost':
       return source === 'microphone' ? LISTENING.lostMicrophone : LISTENING.lost(device.device);
     case 'failed':
@@ -73,6 +80,7 @@ function warningOf({ output, device, report, coarse }: ListeningState): string |
   if (output === 'unstable') return LISTENING.unstable;
   if (device.kind === 'listening' && device.voiceProcessing) return LISTENING.voiceProcessing;
   if (report?.interrupted === 'clock jumped') return LISTENING.jumped;
+  if (report?.interrupted === 'microphone was away') return LISTENING.microphoneAway;
   if (report?.interrupted === 'page was away') return LISTENING.away;
   if (!coarse) return null;
   const said = report?.loudspeaker;

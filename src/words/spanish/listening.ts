@@ -47,6 +47,12 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   lost: (device) =>
     `${device} ya no está. Lo que tenías pulsado se soltó; todo hasta aquí se conserva. Conéctalo otra vez o sigue de otra manera.`,
   lostMicrophone: 'El micrófono se retiró. Todo hasta aquí se conserva.',
+  held: {
+    muted:
+      'El sistema, o una tecla del propio micrófono, lo tiene en silencio. Todo hasta aquí se conserva; quítale el silencio y vuelve a escuchar.',
+    asleep: 'El navegador durmió el micrófono. Todo hasta aquí se conserva; con un toque despierta.',
+  },
+  wake: { muted: 'Pedirlo otra vez', asleep: 'Seguir escuchando' },
   failed: (reason) => `Esto no se abrió (${reason}).`,
   voiceProcessing:
     'Este navegador no apaga su tratamiento de voz, que se traga las palmas: fíate del ritmo, no de los milisegundos. Mejor otro navegador, o tocar teclas.',
@@ -101,6 +107,7 @@ export const ACOMPANAR: Said<typeof LISTENING> = {
   wireless: 'Salida inalámbrica: no se juzga el tiempo. Con bocinas o audífonos de cable vuelve.',
   unstable: 'El retraso de la salida cambia: no se juzga el tiempo. Cierra otros programas o usa la salida propia.',
   jumped: 'El reloj de la computadora dio un salto en esta pasada, así que no cuenta. Sigue sin más.',
+  microphoneAway: 'El micrófono no oyó nada en una parte de esta pasada, así que no cuenta. Sigue sin más.',
   away: 'La página no estaba a la vista en esta pasada, así que no cuenta. Sigue sin más.',
   slower: (tempo) => `Otra vez, más lento: ${tempo}`,
   together: (passes) => `Lo que sigue mira tus últimas ${passes} pasadas juntas.`,
