@@ -17,6 +17,10 @@ export async function openLibrary(desk: Desk, storage: Storage, saver: FileSaver
     saver,
     readSheet: sheetReader(createMusicXmlImport((file) => readScoreInThread({ ...file, speech: speechNow() }))),
     considerBackup: async (name, text) => (await desk.rooms.safety()).considerRestore(name, text),
+    considerAssignments: async (files) => {
+      (await (await desk.rooms.journal()).assignments()).give(files);
+      window.location.hash = '#/journal';
+    },
     now: Date.now,
     newId,
   });

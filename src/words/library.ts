@@ -22,14 +22,15 @@ export const LIBRARY_WORDS = {
   takenAway: (count: number): string => (count === 1 ? '1 chart taken away lately' : `${count} charts taken away lately`),
   keptThirtyDays: 'They are kept for thirty days.',
   bringIn: 'Bring files in',
-  bringInHint: 'Chart text, MusicXML lead sheets or a backup; or drop them on this page.',
+  bringInHint: 'Chart text, MusicXML lead sheets, a backup, an assignment or results; or drop them on this page.',
   dropHere: 'Let go to bring these files in',
   takenIn: (name: string): string => `${name} is on your shelf.`,
   takenInWithFaults: (name: string, faults: number): string =>
     `${name} is on your shelf as it was written; ${faults === 1 ? 'one fault is' : `${faults} faults are`} marked in the text.`,
   leftOut: 'Not taken over:',
   refused: (name: string, sentence: string): string => `${name} was not taken in: ${sentence}`,
-  unknownKind: 'expected chart text (.txt), a lead sheet (.musicxml, .xml, .mxl) or a backup (.json).',
+  unknownKind:
+    'expected chart text (.txt), a lead sheet (.musicxml, .xml, .mxl) or a file that was saved here (.json): a backup, an assignment or results.',
   tooLarge: (size: number, most: number): string => `it is ${kilobytes(size)} large, expected at most ${kilobytes(most)}.`,
   noText: 'expected text, found bytes that are none.',
   understood: 'All right',

@@ -1,5 +1,6 @@
 /** A teacher's assignment in a real browser: set, carried as a file to another device, worked on, handed back, read in the table. */
 import { type Download, expect, type Page, test } from '@playwright/test';
+import { FIRST_ASSIGNMENT, FIRST_RESULTS } from '../exchange/assignment/stored-assignments';
 import { expectClean, witness } from './witness';
 
 const section = (page: Page) => page.getByRole('region', { name: 'Teacher and student' });
@@ -137,3 +138,34 @@ for (const { drill, arrives } of [
     await arrives(page);
     expectClean(seen);
   });
+
+test('An assignment dropped on the Chart place, or brought in on its shelf, is shown in the Journal; another file is one clear fault', async ({
+  page,
+}) => {
+  const seen = witness(page);
+  await page.goto('./#/chart');
+  const drop = (name: string, text: string) =>
+    page.evaluateHandle(
+      ([named, held]) => {
+        const given = new DataTransfer();
+        given.items.add(new File([held], named, { type: 'application/json' }));
+        return given;
+      },
+      [name, text] as const,
+    );
+  await expect(page.locator('.files-drop input[type=file]')).toBeAttached();
+  await page.locator('.files-drop').dispatchEvent('drop', { dataTransfer: await drop('shopping.json', '{"milk": 2}') });
+  await expect(page.locator('.intake')).toContainText(
+    'shopping.json was not taken in: expected chart text (.txt), a lead sheet (.musicxml, .xml, .mxl) or a file that was saved here (.json): a backup, an assignment or results.',
+  );
+  await page.locator('.files-drop').dispatchEvent('drop', { dataTransfer: await drop('low-tide.tarea.json', FIRST_ASSIGNMENT) });
+  await expect(page).toHaveURL(/#\/journal$/);
+  await expect(section(page).getByText('An assignment: Low Tide')).toBeInViewport();
+  await section(page).getByRole('button', { name: 'Leave it' }).click();
+  await page.goto('./#/chart');
+  await page
+    .locator('.files-drop input[type=file]')
+    .setInputFiles({ name: 'ines.resultado.json', mimeType: 'application/json', buffer: Buffer.from(FIRST_RESULTS) });
+  await expect(section(page).getByRole('row', { name: /Inés/ })).toBeInViewport();
+  expectClean(seen);
+});

@@ -287,6 +287,7 @@ export function deskBench(
       saver,
       readSheet: async () => ({ ok: false, faults: [] }),
       considerBackup: async (name, text) => (await desk.rooms.safety()).considerRestore(name, text),
+      considerAssignments: async (files) => (await (await desk.rooms.journal()).assignments()).give(files),
       now,
       newId,
     });

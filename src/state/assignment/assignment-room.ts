@@ -67,6 +67,7 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now 
     offer: null,
     refused: [],
     refusedLink: null,
+    come: false,
     results: [],
     putAway: null,
   }));
@@ -135,11 +136,11 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now 
     look: (hash) => {
       const read = readAssignmentLink(hash);
       const offered = read.ok ? offerOf(read.value, all) : read;
-      if (offered.ok) return store.setState({ offer: offered.value, refused: [], refusedLink: null });
+      if (offered.ok) return store.setState({ offer: offered.value, refused: [], refusedLink: null, come: true });
       const inFile = offered.faults.filter(isOfFile);
       const ofLink = offered.faults.find((fault) => !isOfFile(fault)) as LinkFault | undefined;
       const refused = inFile.length > 0 ? [{ id: 0, name: ASSIGNMENT_WORDS.theLink, faults: inFile }] : [];
-      store.setState({ offer: null, refused, refusedLink: ofLink ?? null });
+      store.setState({ offer: null, refused, refusedLink: ofLink ?? null, come: true });
     },
     give: (files) => {
       const refused: RefusedFile[] = [];
@@ -157,7 +158,10 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now 
       }
       // Opened twice, it is one row.
       const table = new Map([...store.getState().results, ...results].map((one) => [JSON.stringify(one), one]));
-      store.setState({ refused, refusedLink: null, results: [...table.values()], ...(offer && { offer }) });
+      store.setState({ refused, refusedLink: null, come: true, results: [...table.values()], ...(offer && { offer }) });
+    },
+    seen: () => {
+      if (store.getState().come) store.setState({ come: false });
     },
     leave: () => store.setState({ offer: null, refused: [], refusedLink: null }),
     take: async () => {

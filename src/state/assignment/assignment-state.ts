@@ -35,6 +35,8 @@ export interface AssignmentState {
   readonly refused: readonly RefusedFile[];
   /** Why the link that the page was opened with cannot be read; null for none. */
   readonly refusedLink: LinkFault | null;
+  /** True from when something was given until it was brought into sight. */
+  readonly come: boolean;
   /** Results that were opened; never kept. */
   readonly results: readonly Results[];
   /** Put away last, to be brought back. */
@@ -55,6 +57,8 @@ export interface AssignmentRoom {
   readonly give: (files: readonly GivenFile[]) => void;
   /** Reads the part of an address behind `#`: an assignment is offered. Nothing that is kept is touched. */
   readonly look: (hash: string) => void;
+  /** What was given is in sight. */
+  readonly seen: () => void;
   readonly leave: () => void;
   /** Puts the offered chart on the shelf with its settings, and keeps the assignment. */
   readonly take: () => Promise<void>;

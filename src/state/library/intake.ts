@@ -30,6 +30,8 @@ export type Intake =
       readonly leftOut: readonly string[];
     }
   | { readonly kind: 'backup'; readonly name: string; readonly text: string }
+  /** An assignment or results: for the Journal, as it is. */
+  | { readonly kind: 'assignment'; readonly name: string; readonly bytes: Uint8Array }
   | {
       readonly kind: 'refused';
       readonly name: string;
@@ -45,10 +47,16 @@ export const LARGEST_SHEET = 16 * 1024 * 1024;
 export const LARGEST_BACKUP = 64 * 1024 * 1024;
 
 /** What kind of thing a file is, by its name alone. */
-export function kindOfFile(name: string): 'chart' | 'sheet' | 'backup' | null {
+export function kindOfFile(name: string): 'chart' | 'sheet' | 'json' | null {
   if (/\.(txt|chart|text|md)$/i.test(name)) return 'chart';
   if (/\.(musicxml|xml|mxl)$/i.test(name)) return 'sheet';
-  return /\.json$/i.test(name) ? 'backup' : null;
+  return /\.json$/i.test(name) ? 'json' : null;
+}
+
+/** What a file of ours holds, by its own word, however damaged the rest is: `{"contratiempo":"backup",…`. Null for another's. */
+export function kindOfJson(text: string): 'backup' | 'assignment' | null {
+  const [, word] = /"contratiempo"\s*:\s*"(backup|assignment|results)"/.exec(text) ?? [];
+  return word === undefined || word === 'backup' ? (word ?? null) : 'assignment';
 }
 
 /** The text of a file that should hold text: UTF-8 (with or without its mark) or UTF-16 with its mark; line ends as `\n`. Null for anything else. */

@@ -16,7 +16,7 @@ export interface Library extends ShelfActs, Sets, Asides {
   readonly editing: Editing;
   /** Brings back what was taken away last. */
   readonly undoRemoval: () => void;
-  /** Reads files that were chosen or dropped; each becomes a chart of its own, is a backup, or is refused with a reason. */
+  /** Reads files that were chosen or dropped; each becomes a chart of its own, is handed to whom it is for (a backup, an assignment, results), or is refused with a reason. */
   readonly takeIn: (files: readonly GivenFile[]) => Promise<void>;
   /** Writes the chart on the desk in another key, as text. Does nothing while it has faults. */
   readonly transpose: (semitones: number) => void;
@@ -47,8 +47,10 @@ export async function createLibrary(parts: LibraryParts): Promise<Library> {
     },
     takeIn: async (files) => {
       const intakes = await takeIn(files, parts.readSheet, shelf.add);
-      store.setState({ intakes: intakes.filter(({ kind }) => kind !== 'backup') });
+      store.setState({ intakes: intakes.filter(({ kind }) => kind === 'taken in' || kind === 'refused') });
       for (const intake of intakes) if (intake.kind === 'backup') await parts.considerBackup(intake.name, intake.text);
+      const assignments = intakes.filter((intake) => intake.kind === 'assignment');
+      if (assignments.length > 0) await parts.considerAssignments(assignments);
       const [first] = intakes.flatMap((intake) => (intake.kind === 'taken in' ? [intake.chartId] : []));
       if (first !== undefined) parts.desk.run({ kind: 'open', chartId: first });
     },

@@ -2,7 +2,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Command } from '../command';
 import type { DemoChart, DeskState } from '../desk-state';
 import type { Archive, FileSaver, Storage } from '../ports';
-import type { Intake, SheetReader } from './intake';
+import type { GivenFile, Intake, SheetReader } from './intake';
 import type { SetList } from './set-list';
 
 /** What a room needs of the desk. */
@@ -29,6 +29,8 @@ export interface LibraryParts {
   readonly readSheet: SheetReader;
   /** Shows what a backup would bring. */
   readonly considerBackup: (name: string, text: string) => Promise<void>;
+  /** Shows assignments and results where their own button shows them. */
+  readonly considerAssignments: (files: readonly GivenFile[]) => Promise<void>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly newId: () => string;

@@ -5,6 +5,7 @@ import {
   type GivenFile,
   type Intake,
   kindOfFile,
+  kindOfJson,
   LARGEST_BACKUP,
   LARGEST_FILE,
   LARGEST_SHEET,
@@ -13,7 +14,7 @@ import {
 } from './intake';
 
 /** The largest file of each kind that is read, in bytes. */
-const LARGEST = { chart: LARGEST_FILE, sheet: LARGEST_SHEET, backup: LARGEST_BACKUP } as const;
+const LARGEST = { chart: LARGEST_FILE, sheet: LARGEST_SHEET, json: LARGEST_BACKUP } as const;
 
 /** Reads files one after the other. A chart with faults is taken in as it is: they are shown where they can be mended. */
 export async function takeIn(
@@ -40,7 +41,11 @@ async function takeInOne(file: GivenFile, readSheet: SheetReader, add: (text: st
   }
   const text = textOfBytes(bytes);
   if (text === null) return refuse('no text', LIBRARY_WORDS.noText);
-  if (kind === 'backup') return { kind: 'backup', name, text };
+  if (kind === 'json') {
+    const holds = kindOfJson(text);
+    if (holds === null) return refuse('unknown kind', LIBRARY_WORDS.unknownKind);
+    return holds === 'backup' ? { kind: holds, name, text } : { kind: holds, name, bytes };
+  }
   if (text.length > MAX_TEXT_LENGTH) return refuse('too large', LIBRARY_WORDS.tooLarge(text.length, MAX_TEXT_LENGTH));
   return taken(name, text, [], add);
 }

@@ -20,15 +20,18 @@ export function TeacherAndStudent({ journal }: { readonly journal: Journal }) {
 }
 
 function Section({ room, journal }: { readonly room: AssignmentRoom; readonly journal: Journal }) {
-  const { offer, newer, putAway, refusedLink } = useAssignments(room, (state) => state);
-  const said = useRef<HTMLDivElement>(null);
-  // What came by link came with the page: it is brought into sight.
+  const { offer, newer, putAway, refused, refusedLink, come } = useAssignments(room, (state) => state);
+  const section = useRef<HTMLElement>(null);
+  // What came by link, or was dropped in another place, is brought into sight.
   useEffect(() => {
-    if (offer || refusedLink) said.current?.scrollIntoView({ block: 'nearest' });
-  }, [offer, refusedLink]);
+    if (!come) return;
+    const said = offer || refusedLink || refused.length > 0;
+    section.current?.querySelector(said ? '.assignment-said' : '.assignment-results')?.scrollIntoView({ block: 'nearest' });
+    room.seen();
+  }, [come, offer, refused, refusedLink, room]);
   const { over, handlers } = useFilesDrop(room.give);
   return (
-    <section className="assignment" aria-labelledby="teacher-and-student" {...handlers}>
+    <section ref={section} className="assignment" aria-labelledby="teacher-and-student" {...handlers}>
       <div className="assignment-head no-print">
         <div>
           <h2 id="teacher-and-student">{ASSIGNMENT_WORDS.title}</h2>
@@ -36,7 +39,7 @@ function Section({ room, journal }: { readonly room: AssignmentRoom; readonly jo
         </div>
         <FilesButton name={ASSIGNMENT_WORDS.openFile} accept=".json,application/json" onGive={room.give} />
       </div>
-      <div ref={said} className="assignment-said no-print" aria-live="polite">
+      <div className="assignment-said no-print" aria-live="polite">
         {newer && <p className="notice">{ASSIGNMENT_WORDS.newer}</p>}
         <Refused room={room} />
         {offer && <OfferedAssignment room={room} offer={offer} />}

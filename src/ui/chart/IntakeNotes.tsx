@@ -42,6 +42,6 @@ function LeftOut({ sentences }: { readonly sentences: readonly string[] }) {
 
 function sentence(intake: Intake): string {
   if (intake.kind === 'refused') return LIBRARY_WORDS.refused(intake.name, intake.sentence);
-  if (intake.kind === 'backup') return intake.name;
+  if (intake.kind !== 'taken in') return intake.name;
   return intake.faults === 0 ? LIBRARY_WORDS.takenIn(intake.name) : LIBRARY_WORDS.takenInWithFaults(intake.name, intake.faults);
 }

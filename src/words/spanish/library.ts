@@ -25,14 +25,15 @@ export const ESTANTE: Said<typeof LIBRARY_WORDS> = {
   takenAway: (count) => (count === 1 ? '1 cifrado quitado hace poco' : `${count} cifrados quitados hace poco`),
   keptThirtyDays: 'Se guardan treinta días.',
   bringIn: 'Traer archivos',
-  bringInHint: 'Texto de cifrado, hojas MusicXML o una copia de seguridad; o suéltalos sobre esta página.',
+  bringInHint: 'Texto de cifrado, hojas MusicXML, una copia de seguridad, una tarea o resultados; o suéltalos sobre esta página.',
   dropHere: 'Suelta para traer estos archivos',
   takenIn: (name) => `${name} está en tu estante.`,
   takenInWithFaults: (name, faults) =>
     `${name} está en tu estante tal como venía; ${faults === 1 ? 'una falta está marcada' : `${faults} faltas están marcadas`} en el texto.`,
   leftOut: 'No se tomó:',
   refused: (name, sentence) => `${name} no se pudo traer: ${sentence}`,
-  unknownKind: 'se esperaba texto de cifrado (.txt), una hoja (.musicxml, .xml, .mxl) o una copia de seguridad (.json).',
+  unknownKind:
+    'se esperaba texto de cifrado (.txt), una hoja (.musicxml, .xml, .mxl) o un archivo guardado aquí (.json): una copia de seguridad, una tarea o resultados.',
   tooLarge: (size, most) => `ocupa ${kilobytes(size)}; se esperaban como mucho ${kilobytes(most)}.`,
   noText: 'se esperaba texto, y estos bytes no lo son.',
   understood: 'De acuerdo',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { FIRST_ASSIGNMENT, FIRST_RESULTS } from '../../exchange/assignment/stored-assignments';
 import { chartText, DeviceStorage, deskBench, turns } from '../desk-fixture';
 
 const LOW = chartText('Low Tide');
@@ -112,6 +113,7 @@ describe('The shelf', () => {
       saver: { save: () => undefined },
       readSheet: async () => ({ ok: false, faults: [] }),
       considerBackup: async () => undefined,
+      considerAssignments: async () => undefined,
       now: () => 31 * day,
       newId: () => 'x',
     });
@@ -152,6 +154,23 @@ describe('Files that come in', () => {
     ]);
     expect(state().text).toBe(LOW);
     expect(titles().sort()).toEqual(['High Water', 'Low Tide']);
+  });
+
+  it('that are an assignment go where its own button leads, however damaged; JSON of another kind is one fault that says what is expected', async () => {
+    const { library, desk } = await page();
+    const assigned = (await (await desk.rooms.journal()).assignments()).store;
+    await library.takeIn([
+      { name: 'low-tide.tarea.json', bytes: bytes(FIRST_ASSIGNMENT) },
+      { name: 'cut.tarea.json', bytes: bytes(FIRST_ASSIGNMENT.slice(0, 90)) },
+      { name: 'ines.resultado.json', bytes: bytes(FIRST_RESULTS) },
+      { name: 'shopping.json', bytes: bytes('{"milk":2}') },
+    ]);
+    expect(assigned.getState()).toMatchObject({
+      offer: { assignment: { title: 'Low Tide' } },
+      refused: [{ name: 'cut.tarea.json', faults: [{ code: 'no json' }] }],
+      results: [{ who: 'Inés' }],
+    });
+    expect(library.store.getState().intakes).toMatchObject([{ kind: 'refused', name: 'shopping.json', why: 'unknown kind' }]);
   });
 
   it('that cannot be read are refused one by one with a reason, and the others come in', async () => {

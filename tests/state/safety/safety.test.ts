@@ -128,8 +128,10 @@ describe('A backup of the device', () => {
     await there.library.takeIn([{ name: 'backup.json', bytes: bytes(text) }]);
     expect(there.shown().waiting?.name).toBe('backup.json');
     there.safety.leaveRestore();
+    await there.library.takeIn([{ name: 'cut.json', bytes: bytes(text.slice(0, 60)) }]);
+    expect(there.shown()).toMatchObject({ waiting: null, faults: [{ code: 'no json' }] });
     await there.library.takeIn([{ name: 'other.json', bytes: bytes('{"a":1}') }]);
-    expect(there.shown()).toMatchObject({ waiting: null, faults: [{ code: 'no backup' }] });
+    expect(there.library.store.getState().intakes).toMatchObject([{ kind: 'refused', name: 'other.json', why: 'unknown kind' }]);
     expect(there.titles()).toEqual([]);
   });
 
