@@ -85,6 +85,7 @@ export const ASSIGNMENT_WORDS = {
   note: 'Your words to the student',
   save: 'Save the assignment',
   makeLink: 'Make a link of it',
+  madeAnew: 'The desk has changed: this link was made anew. One that you have copied or sent before asks for what was set then.',
 
   offer: (title: string): string => `An assignment: ${title}`,
   offerKnown: 'You have accepted this one before: it goes on from where it was.',

@@ -78,6 +78,10 @@ test('An assignment goes out as a link with a code: shown first on the other dev
   const address = await section(page).getByRole('textbox', { name: 'The link' }).inputValue();
   expect(address).toMatch(/#t=1\.[\w-]+$/);
   await expect(section(page).getByRole('img', { name: /QR code/ })).toBeVisible();
+  // What is set on the desk after it was made is in it: it is made anew, and that is said.
+  await page.getByRole('button', { name: 'Faster' }).click();
+  await expect(section(page)).toContainText('this link was made anew');
+  expect(await section(page).getByRole('textbox', { name: 'The link' }).inputValue()).not.toBe(address);
   // What is typed after it was made is not in it: the link goes.
   await section(page).getByLabel('Clean passes at the goal').fill('5');
   await expect(section(page).getByRole('textbox', { name: 'The link' })).toHaveCount(0);

@@ -128,6 +128,7 @@ export async function createAssignmentRoom({ desk, journal, storage, saver, now 
   return {
     store,
     open,
+    ordered,
     make: (order) => {
       const assignment = ordered(order);
       save(assignmentFileName(assignment), writeAssignment(assignment));

@@ -49,6 +49,8 @@ export type Order = Pick<Assignment, 'passes' | 'drill' | 'due' | 'note' | 'goal
 /** Assignments by file or link, their results by file. */
 export interface AssignmentRoom {
   readonly store: StoreApi<AssignmentState>;
+  /** What would go out now: the chart on the desk under its settings. */
+  readonly ordered: (order: Order) => Assignment;
   /** Saves an assignment of the chart on the desk under its settings. */
   readonly make: (order: Order) => void;
   /** The same as a link: its address, from the page's own, and its code. Nothing is kept. */

@@ -4,7 +4,7 @@ import { TEMPO_RANGE } from '../../vocabulary';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { DRILLS } from '../../words/drills';
 import { useDesk } from '../app/desk-context';
-import { MadeAddress } from '../link/MadeAddress';
+import { AssignmentLink } from './AssignmentLink';
 import { Typed } from './Typed';
 
 /** A number as typed, whole and held within its limits; `otherwise` where there is none. */
@@ -30,7 +30,8 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
   const [note, setNote] = useState('');
   const id = useId();
   const goalTyped = goal ?? String(Math.round(settings.goalTempo * perHalf));
-  const [made, setMade] = useState<ReturnType<AssignmentRoom['makeLink']> | null>(null);
+  /** Id of what the link was asked for, or null. */
+  const [linked, setLinked] = useState<string | null>(null);
   const order = (): Order => ({
     bars: whole ? 'whole' : 'loop',
     passes: held(passes, 1, 99, Number(PASSES)),
@@ -39,6 +40,8 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
     due: due === '' ? null : due,
     note,
   });
+  // What is set on the desk may change under the link: it is made anew.
+  const now = linked === null || faults.length > 0 ? null : room.ordered(order()).id;
   return (
     <details className="assignment-make no-print">
       <summary>{ASSIGNMENT_WORDS.make}</summary>
@@ -49,7 +52,7 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
           room.make(order());
         }}
         // A link made before says what stood here then.
-        onChange={() => setMade(null)}
+        onChange={() => setLinked(null)}
       >
         <p className="caption">{ASSIGNMENT_WORDS.makeHint(music?.score.title ?? '')}</p>
         <div className="assignment-fields">
@@ -87,16 +90,14 @@ export function MakeAssignment({ room }: { readonly room: AssignmentRoom }) {
           <button type="submit" className="key" disabled={faults.length > 0}>
             {ASSIGNMENT_WORDS.save}
           </button>
-          <button
-            type="button"
-            className="key"
-            disabled={faults.length > 0}
-            onClick={() => setMade(room.makeLink(order(), window.location.href))}
-          >
+          <button type="button" className="key" disabled={faults.length > 0} onClick={() => setLinked(room.ordered(order()).id)}>
             {ASSIGNMENT_WORDS.makeLink}
           </button>
         </div>
-        {made && <MadeAddress made={made} />}
+        <p className="caption" role="status">
+          {now !== null && now !== linked && ASSIGNMENT_WORDS.madeAnew}
+        </p>
+        {now !== null && <AssignmentLink key={now} room={room} order={order()} />}
       </form>
     </details>
   );

@@ -78,6 +78,7 @@ export const TAREAS: Said<typeof ASSIGNMENT_WORDS> = {
   note: 'Tus palabras para el alumno',
   save: 'Guardar la tarea',
   makeLink: 'Hacer un enlace',
+  madeAnew: 'Cambió lo que está en el atril: este enlace se hizo de nuevo. El que ya copiaste o enviaste pide lo de antes.',
 
   offer: (title) => `Una tarea: ${title}`,
   offerKnown: 'Esta ya la aceptaste: sigue desde donde estaba.',
