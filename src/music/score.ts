@@ -46,6 +46,8 @@ export interface Score {
   readonly bars: readonly SoundingBar[];
   /** The level of each bar, parallel to `bars`. */
   readonly levels: readonly Level[];
+  /** The style of each bar, parallel to `bars`: a name of the style table. */
+  readonly styles: readonly string[];
   readonly form: Form;
   /** First tick, and the tick after the last. */
   readonly fromTick: number;
@@ -118,6 +120,7 @@ export function arrange(chart: Chart, options: ArrangeOptions = {}): Score {
     colour,
     bars: timeline.bars,
     levels: timeline.bars.map((bar) => barFigure(bar).level),
+    styles: timeline.bars.map((bar) => styleAt(bar).name),
     form,
     fromTick: timeline.fromTick,
     toTick: timeline.toTick,

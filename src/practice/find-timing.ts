@@ -1,3 +1,4 @@
+import { styleOf } from '../music/styles/styles';
 import { TICKS_PER_STEP } from '../vocabulary';
 import { sideOfStep } from './expected-strokes';
 import { findDrift } from './find-drift';
@@ -26,7 +27,7 @@ export function findTiming(take: Take, matched: Matched, steps: readonly StepPic
   const swing = findSwing(take, struck, stepMs);
   return [
     ...drift,
-    ...swing,
+    ...(isMeantToSwing(take, struck) ? [] : swing),
     ...(swing.length > 0 ? [] : findStepOff(take, steps, stepMs)),
     ...(drift.length > 0 || swing.length > 0 ? [] : findUneven(take, struck, stepMs)),
     // What drifts or swings does not lie evenly behind: the same thing is not said twice.
@@ -44,6 +45,12 @@ function findSwing(take: Take, struck: readonly LabelledStroke[], stepMs: number
   const error = Math.hypot((spreadOf(beats) ?? 0) / Math.sqrt(beats.length), (spreadOf(offbeats) ?? 0) / Math.sqrt(offbeats.length));
   if (late < Math.max(LIMITS.swung.value * stepMs, LIMITS.swungLeastMs.value) || late < ERRORS * error) return [];
   return [{ facts: { kind: 'swung', shareOfStep: late / stepMs }, weight: 0.6, loop: loopOfHabit(take.music.performance) }];
+}
+
+/** True when most of what was struck lies in bars of a style that swings: late offbeats are then how it goes. */
+function isMeantToSwing({ score }: Take, struck: readonly LabelledStroke[]): boolean {
+  const swinging = struck.filter(({ expected }) => styleOf(score?.styles[expected?.bar ?? 0] ?? '').swings);
+  return swinging.length > struck.length / 2;
 }
 
 function findStepOff(take: Take, steps: readonly StepPicture[], stepMs: number): Finding[] {

@@ -204,6 +204,7 @@ export function ferryScore(typed: readonly TypedBar[] = FERRY, direction: Direct
     tempo,
     level: 2,
     levels: [],
+    styles: [],
     devices: [],
     hands: 'double',
     colour: 'plain',

@@ -144,6 +144,7 @@ export const LOOP_SCORE: Score = {
   tempo: halfNotesPerMinute(92),
   level: 2,
   levels: [],
+  styles: [],
   devices: [],
   hands: 'double',
   colour: 'plain',

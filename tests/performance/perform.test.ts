@@ -65,6 +65,7 @@ function score({ closed = true, meter = '4/4' as Score['meter'] } = {}): Score {
     tempo: halfNotesPerMinute(92),
     level: 2,
     levels: [],
+    styles: [],
     devices: [],
     hands: 'right',
     colour: 'plain',

@@ -104,6 +104,19 @@ describe('what a take is told', () => {
     expect(kinds(play({ push: (stroke) => (odd(stroke) ? -15 : 10) }))).toEqual([]);
   });
 
+  // That swing is played with late offbeats is common practice, no source; no other style of the table says that it swings.
+  test('in a chart or a section of swing, swung eighths are how it goes; in the other bars they are told', () => {
+    const swung = (text: string, options = {}) =>
+      judge(play({ push: (stroke) => (odd(stroke) ? stroke.stepMs / 3 : 0) }, emptyTake(text, { passes: 2, options }))).all.map(
+        ({ facts }) => facts.kind,
+      );
+    const chart = CHARTS.vamp.replace('style: salsa', 'style: swing');
+    expect(swung(chart)).toEqual([]);
+    expect(swung(chart, { style: 'merengue' })).toEqual(['swung']);
+    expect(swung(CHARTS.vamp.replace('[A]', '[A, style: swing]'))).toEqual([]);
+    expect(swung(CHARTS.vamp.replace('style: salsa', 'style: swing').replace('[A]', '[A, style: son]'))).toEqual(['swung']);
+  });
+
   test('a step that is off is named with its side', () => {
     const take = play({ push: ({ cycleStep }) => (cycleStep === 5 ? 70 : 0) });
     expect(factsOf(take, 'step off')).toMatchObject({ cycleStep: 5, step: 5, side: 3 });

@@ -12,6 +12,8 @@ export interface StyleRow {
   readonly tempo: { readonly from: number; readonly to: number; readonly usual: number };
   /** False for rhythms that are not built on this clave: they get a notice and one safe accompaniment. */
   readonly onClave: boolean;
+  /** True where offbeat eighths are played late by habit; nobody is told of it then (common practice, no source). */
+  readonly swings: boolean;
   /** Patterns of its own, by level; levels without one play the montuno patterns of that level. */
   readonly piano: Readonly<Partial<Record<Level, readonly Pattern[]>>>;
   /** Whether its piano takes chords early: always, as the player likes, or not by habit. */
@@ -48,6 +50,7 @@ const onClave = (name: string, bass: BassFeel, colour: Colour, from: number, to:
   colour,
   tempo: { from, to, usual },
   onClave: true,
+  swings: false,
   piano: pianoOf(name),
   anticipation: anticipationOf(name),
   evidence,
@@ -58,6 +61,7 @@ const outside = (name: string, from: number, to: number, usual: number): StyleRo
   colour: 'plain',
   tempo: { from, to, usual },
   onClave: false,
+  swings: name === 'swing',
   piano: atAll([SAFE_PATTERN]),
   anticipation: 'seldom',
   evidence: MEMORY,
