@@ -184,7 +184,8 @@ test('A microphone that the system mutes, or the browser puts to sleep, says so 
   await suspend();
   await expect(row(page)).toContainText('put the microphone to sleep');
   const before = (await onsets(page)).length;
-  await row(page).getByRole('button', { name: 'Go on listening' }).click();
+  await row(page).getByRole('button', { name: 'Go on listening' }).press('Enter');
+  await expect(row(page)).toBeFocused();
   await expect(row(page)).toContainText('Listening for claps');
   await expect.poll(async () => (await onsets(page)).length, { timeout: 15_000 }).toBeGreaterThan(before + 2);
   expectClean(seen);

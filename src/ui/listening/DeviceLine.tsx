@@ -1,3 +1,4 @@
+import type { MouseEvent } from 'react';
 import type { Listening } from '../../state/listening/listening';
 import type { ListeningState } from '../../state/listening/listening-state';
 import type { SourceName } from '../../state/listening/ports';
@@ -22,12 +23,12 @@ export function DeviceLine({ listening, source }: { readonly listening: Listenin
       {lost && <p className="caption">{LISTENING.keysHint}</p>}
       {warning && <p className="device-warning">{warning}</p>}
       {device.kind === 'held' && (
-        <button type="button" className="key" onClick={() => listening.wake()}>
+        <button type="button" className="key" onClick={(event) => keepingFocus(event, () => listening.wake())}>
           {LISTENING.wake[device.why]}
         </button>
       )}
       {again && (
-        <button type="button" className="key" onClick={() => listening.choose(source)}>
+        <button type="button" className="key" onClick={(event) => keepingFocus(event, () => listening.choose(source))}>
           {LISTENING.again}
         </button>
       )}{' '}
@@ -38,6 +39,12 @@ export function DeviceLine({ listening, source }: { readonly listening: Listenin
       )}
     </div>
   );
+}
+
+/** The button goes when it has worked: the row has the focus then. */
+function keepingFocus({ currentTarget }: MouseEvent<HTMLElement>, act: () => void): void {
+  currentTarget.closest<HTMLElement>('.play-along')?.focus({ preventScroll: true });
+  act();
 }
 
 function deviceSentence({ device, rhythmKeys }: ListeningState, source: SourceName): string {
