@@ -91,7 +91,9 @@ export const JOURNAL_WORDS = {
   haveMove: (from: string, to: string): string => `I have ${from} to ${to}`,
   theRest: (moves: number): string => `${count(moves, 'more move', 'more moves')}, in order`,
   theKnown: (moves: number): string => `${count(moves, 'move', 'moves')} you have`,
-  pencil: 'Then take the pencil list along',
+  pencil: 'Pencil lists of the whole set',
+  pencilAway: 'Put the pencil lists away',
+  pencilPrint: (pages: number): string => `Print ${count(pages, 'page', 'pages')}`,
 
   due: 'Due again',
   dueOff: (name: string, at: number): string => `Nothing is due until ${name}, ${date(at)}: the set is practised as a whole.`,

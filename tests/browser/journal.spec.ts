@@ -51,6 +51,67 @@ test('The moves of a set with a date are counted, ticked off for good and looped
   expectClean(seen);
 });
 
+test('Five charts, two evenings: from the set with its date over the moves it names to the pencil lists, printed in one go', async ({
+  page,
+}) => {
+  const seen = witness(page);
+  await page.addInitScript(() => {
+    window.print = () => document.documentElement.setAttribute('data-printed', '');
+  });
+  await page.goto('./#/chart');
+  await page.getByRole('button', { name: 'New set list' }).click();
+  await page.locator('.set-list summary').click();
+  const titles: string[] = [];
+  const demos = page.getByRole('region', { name: 'Demo book' }).getByRole('button');
+  for (let at = 0; at < 5; at += 1) {
+    await demos.nth(at).click();
+    const add = page.getByRole('button', { name: /^Add “/ });
+    await expect(page.locator('textarea').first()).toHaveValue(/title: /);
+    const title = /title: *(.*)/.exec(await page.locator('textarea').first().inputValue())?.[1]?.trim() ?? '';
+    await expect(add).toContainText(title);
+    await add.click();
+    titles.push(title);
+  }
+  expect(new Set(titles).size).toBe(5);
+  await expect(page.locator('.set-charts > li')).toHaveCount(5);
+  await page.locator('.set-list input[type=date]').fill('2199-11-28');
+  await page.getByRole('link', { name: 'Journal' }).click();
+  await page.getByRole('button', { name: 'Count the moves of Set' }).click();
+  const evening = page.getByRole('region', { name: 'What deserves the evening' });
+  await expect(evening).toContainText(/\d+ bars use \d+ moves of the hand; you have 0/);
+  const share = async (): Promise<number> => Number(/(\d+) % of the bars can be played/.exec((await evening.textContent()) ?? '')?.[1]);
+  const before = await share();
+  for (let had = 1; had <= 2; had += 1) {
+    const loop = evening.getByRole('button', { name: /^Loop / }).first();
+    const [, from = '', to = ''] = /^Loop (.+) to (.+)$/.exec((await loop.getAttribute('aria-label')) ?? '') ?? [];
+    expect(from).not.toBe('');
+    await loop.click();
+    await expect(page.getByRole('group', { name: 'Loop' })).toContainText(/Loop \d+–\d+/);
+    await page.getByRole('link', { name: 'Journal' }).click();
+    // The same move, by its name: it is ticked off.
+    await evening
+      .getByRole('checkbox', { name: `I have ${from} to ${to}`, exact: true })
+      .first()
+      .click();
+    await expect(evening).toContainText(`you have ${had};`);
+  }
+  expect(await share()).toBeGreaterThanOrEqual(before);
+  await evening.getByRole('button', { name: 'Pencil lists of the whole set' }).click();
+  const pages = evening.locator('.sheet-page');
+  await expect(pages).toHaveCount(5);
+  for (const [at, title] of titles.entries()) await expect(pages.nth(at).locator('.pencil-title')).toHaveText(title);
+  await evening.getByRole('button', { name: 'Print 5 pages' }).click();
+  await expect(page.locator('html')).toHaveAttribute('data-printed', '');
+  // As the printer gets it: five sheets, one for each chart, and nothing beside them.
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(5);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByRole('heading', { name: 'What deserves the evening' })).toBeHidden();
+  await expect(page.locator('.assignment')).toBeHidden();
+  await page.emulateMedia({ media: 'screen' });
+  expectClean(seen);
+});
+
 test('A session goes through blocks and rests to its break and its end, and says what it leaves for another day', async ({ page }) => {
   const seen = witness(page);
   await page.clock.install();

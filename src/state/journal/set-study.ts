@@ -8,13 +8,26 @@ import { settingsForChart } from '../reduce';
 import { fieldsOf } from '../saved-fields';
 import { DEFAULT_SETTINGS } from '../settings';
 import { settingsFrom } from '../settings-record';
+import { NO_NOTES, notesFrom, notesKey, type SheetNotes } from '../sheet/sheet-notes';
 import type { JournalPorts, JournalState, MoveToDrill } from './journal-state';
+
+/** A chart of the set that was studied, as it would be played, for its pencil list. */
+export interface SetChart {
+  readonly id: string;
+  readonly score: Score;
+  /** Half notes a minute. */
+  readonly goal: number;
+  /** Bars of its list after which a line ends, from 1; null for four bars a line. */
+  readonly breaks: readonly number[] | null;
+}
 
 /** Five charts, two evenings: what a set list asks of the hand. */
 export interface SetStudies {
   readonly meetKnown: () => Promise<void>;
   /** Arranges every chart of a set as it would be played, and counts its hand moves. */
   readonly studySet: (set: SetList) => Promise<void>;
+  /** The charts that were studied last, in the order of their set, for their pencil lists; what cannot be read is not among them. */
+  readonly setCharts: () => Promise<readonly SetChart[]>;
   readonly tick: (move: string, known: boolean) => void;
   /** Opens the chart where a move first occurs, with the cycle that holds it looped. */
   readonly drillMove: (move: MoveToDrill) => void;
@@ -29,10 +42,10 @@ export function createSetStudies(
   store: StoreApi<JournalState>,
   open: (chart: string, bars: { readonly fromBar: number; readonly toBar: number }) => void,
 ): SetStudies {
-  let charts: readonly { readonly id: string; readonly score: Score }[] = [];
+  let charts: readonly Omit<SetChart, 'breaks'>[] = [];
   let wanted = 0;
 
-  const scoreOf = async (id: string, text: string): Promise<Score | null> => {
+  const played = async (id: string, text: string): Promise<Omit<SetChart, 'breaks'> | null> => {
     const reading = stages.readChart(text);
     if (!reading.ok) return null;
     const found = await storage.read(`settings/${id}`);
@@ -40,7 +53,7 @@ export function createSetStudies(
     const fresh = settingsForChart(reading.value, DEFAULT_SETTINGS);
     const settings = saved?.kind === 'good' ? settingsFrom(saved.body, fresh) : fresh;
     try {
-      return stages.arrange(reading.value, optionsOf(settings, true, null));
+      return { id, score: stages.arrange(reading.value, optionsOf(settings, true, null)), goal: settings.goalTempo };
     } catch {
       return null;
     }
@@ -62,18 +75,25 @@ export function createSetStudies(
       store.setState({ study: null });
       await desk.flush();
       const library = await desk.rooms.library();
-      const found: { id: string; score: Score }[] = [];
+      const found: Omit<SetChart, 'breaks'>[] = [];
       const unread: string[] = [];
       for (const id of new Set(set.charts)) {
         const text = library.textOf(id);
-        const score = text === '' ? null : await scoreOf(id, text);
-        if (score) found.push({ id, score });
+        const chart = text === '' ? null : await played(id, text);
+        if (chart) found.push(chart);
         else unread.push(/^[ \t]*title[ \t]*:[ \t]*(.*)$/im.exec(text)?.[1]?.trim() ?? id);
         if (mine !== wanted) return;
       }
       charts = found;
       store.setState({ study: { set: set.id, plan: planSet(charts, store.getState().known), unread } });
     },
+    setCharts: () =>
+      Promise.all(
+        charts.map(async (chart) => {
+          const found = await storage.read(notesKey(chart.id));
+          return { ...chart, breaks: found.kind === 'found' ? notesOf(found.text).breaks : null };
+        }),
+      ),
     tick: (move, isKnown) => {
       const known = new Set(store.getState().known);
       if (isKnown) known.add(move);
@@ -84,6 +104,14 @@ export function createSetStudies(
     },
     drillMove: ({ first }) => open(first.chart, { fromBar: Math.max(0, first.bar - 1), toBar: first.bar + 1 }),
   };
+}
+
+function notesOf(text: string): SheetNotes {
+  try {
+    return notesFrom(JSON.parse(text));
+  } catch {
+    return NO_NOTES;
+  }
 }
 
 /** The ticked moves out of a kept record; none out of one that cannot be read. */

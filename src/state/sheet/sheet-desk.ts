@@ -9,11 +9,10 @@ import { openRecord } from '../open-record';
 import { type Music, optionsOf, type Stages } from '../pipeline';
 import type { Storage } from '../ports';
 import type { Settings } from '../settings';
-import { NO_NOTES, notesFrom, type SheetNotes } from './sheet-notes';
+import { NO_NOTES, notesFrom, notesKey, type SheetNotes } from './sheet-notes';
 
-/** Key of the choice, and before a chart's id the key of its notes, in the storage. */
+/** Key of the choice in the storage. */
 const CHOICE_KEY = 'sheet';
-const notesKey = (chartId: string): string => `sheet/${chartId}`;
 /** Shape of both records. */
 const VERSION = 1;
 /** The levels of "one tune at three levels": sparse, standard, with pickups. */

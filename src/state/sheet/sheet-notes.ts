@@ -7,6 +7,9 @@ export interface SheetNotes {
   readonly breaks: readonly number[] | null;
 }
 
+/** Under what key the notes of a chart are kept. */
+export const notesKey = (chartId: string): string => `sheet/${chartId}`;
+
 /** Nothing written yet. */
 export const NO_NOTES: SheetNotes = { teacher: '', breaks: null };
 

@@ -4,6 +4,7 @@ import type { SetStudy } from '../../state/journal/journal-state';
 import type { SetList } from '../../state/library/set-list';
 import { JOURNAL_WORDS } from '../../words/journal';
 import { Moves } from './Moves';
+import { SetPencilLists } from './SetPencilLists';
 import { momentOfSet, useJournalState } from './use-journal';
 
 /** Five charts, two evenings: a set list, and what it asks of the hand. */
@@ -23,7 +24,7 @@ export function Evening(props: { readonly journal: Journal; readonly sets: reado
     stale.current = undefined;
   }, [journal]);
   return (
-    <section aria-labelledby="evening">
+    <section className="evening" aria-labelledby="evening">
       <h2 id="evening">{JOURNAL_WORDS.evening}</h2>
       {sets.length === 0 ? (
         <p>
@@ -72,11 +73,7 @@ function Study({ journal, study }: { readonly journal: Journal; readonly study: 
       )}
       {unread.length > 0 && <p className="caption">{JOURNAL_WORDS.unreadCharts(unread)}</p>}
       <Moves journal={journal} plan={plan} />
-      {plan.bars > 0 && (
-        <p>
-          <a href="#/sheet">{JOURNAL_WORDS.pencil}</a>
-        </p>
-      )}
+      {plan.bars > 0 && <SetPencilLists key={study.set} journal={journal} />}
     </>
   );
 }

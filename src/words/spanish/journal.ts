@@ -69,7 +69,9 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   haveMove: (from, to) => `Ya tengo de ${from} a ${to}`,
   theRest: (moves) => `${count(moves, 'movimiento más', 'movimientos más')}, en orden`,
   theKnown: (moves) => `${count(moves, 'movimiento', 'movimientos')} que ya tienes`,
-  pencil: 'Después, llévate la lista a lápiz',
+  pencil: 'Listas a lápiz de todo el repertorio',
+  pencilAway: 'Guardar las listas a lápiz',
+  pencilPrint: (pages) => (pages === 1 ? 'Imprimir 1 página' : `Imprimir ${pages} páginas`),
 
   due: 'Toca otra vez',
   dueOff: (name, at) => `Nada vence hasta ${name}, ${date(at)}: el repertorio se estudia entero.`,
