@@ -25,7 +25,7 @@ export interface Markers {
   hear(heard: HeardSound): void;
   /** A clap that was found in it; claps are handed over within a tenth of a second. */
   clap(at: InputMillis): void;
-  /** Looks for every click whose time is over; gives what all of them say so far, or null when none has sounded yet. */
+  /** Looks for every click whose time is over; gives what all of them say so far, or null when none has been looked for yet. */
   settle(clocks: ClockMap): MarkerDelay | null;
   begin(): void;
 }
@@ -49,11 +49,14 @@ export function createMarkers(): Markers {
   let claps: InputMillis[] = [];
   let traces: Float32Array[] = [];
   let current: number | null = null;
+  /** What the traces say, until there are more. */
+  let said: MarkerDelay | null = null;
   const clicks = new Map<string, Float32Array>();
 
   const begin = (): void => {
     expected = [];
     traces = [];
+    said = null;
     current = null;
   };
   const thinClick = ({ name, samples, rate }: ClickSound, forRate: number): Float32Array => {
@@ -79,7 +82,12 @@ export function createMarkers(): Markers {
       expected.push({ click, at });
     },
     hear(heard) {
-      if (pieces.length > 0 && pieces[0]?.rate !== heard.rate) pieces = [];
+      // Another device, or another rate: what was found before cannot be laid over what comes.
+      if (pieces.length > 0 && pieces[0]?.rate !== heard.rate) {
+        pieces = [];
+        traces = [];
+        said = null;
+      }
       pieces.push(heard);
       pieces = pieces.filter(({ at }) => at > heard.at - KEPT_MS);
       claps = claps.filter((at) => at > heard.at - KEPT_MS);
@@ -91,12 +99,17 @@ export function createMarkers(): Markers {
         const over = (each: Expected): boolean => toInput(clocks, each.at) + MARKER_WINDOW_MS.from + windowMs < endOf(last);
         for (const each of expected.filter(over)) {
           const trace = look(each, clocks, last.rate);
-          if (trace) traces.push(trace);
+          if (trace) {
+            traces.push(trace);
+            said = null;
+          }
         }
         expected = expected.filter((each) => !over(each));
         traces = traces.slice(-MOST_TRACES);
       }
-      return current === null || !last ? null : delayOfTraces(traces, keptRate(last.rate));
+      if (current === null || !last || traces.length === 0) return null;
+      said ??= delayOfTraces(traces, keptRate(last.rate));
+      return said;
     },
   };
 }
