@@ -100,6 +100,11 @@ test('Five charts, two evenings: from the set with its date over the moves it na
   const pages = evening.locator('.sheet-page');
   await expect(pages).toHaveCount(5);
   for (const [at, title] of titles.entries()) await expect(pages.nth(at).locator('.pencil-title')).toHaveText(title);
+  await expect(evening.getByRole('button', { name: 'Print 5 pages' })).toBeInViewport();
+  await expect(pages.first().locator('.pencil-title')).toBeInViewport();
+  // A page as wide as its paper does not make a telephone scroll sideways.
+  await page.setViewportSize({ width: 390, height: 844 });
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
   await evening.getByRole('button', { name: 'Print 5 pages' }).click();
   await expect(page.locator('html')).toHaveAttribute('data-printed', '');
   // As the printer gets it: five sheets, one for each chart, and nothing beside them.

@@ -53,7 +53,9 @@ export function createSetStudies(
     const fresh = settingsForChart(reading.value, DEFAULT_SETTINGS);
     const settings = saved?.kind === 'good' ? settingsFrom(saved.body, fresh) : fresh;
     try {
-      return { id, score: stages.arrange(reading.value, optionsOf(settings, true, null)), goal: settings.goalTempo };
+      // As on the desk: what is played once has no way back to its first bar.
+      const closed = settings.round !== 'once, then end';
+      return { id, score: stages.arrange(reading.value, optionsOf(settings, closed, null)), goal: settings.goalTempo };
     } catch {
       return null;
     }

@@ -53,8 +53,8 @@ function Pages({ charts }: { readonly charts: readonly SetChart[] }) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame);
   const zoom = width === null ? 1 : Math.min(1, width / (PAPERS[paper].width * PX_PER_MM));
-  // Asked for below a long list of moves, they come into sight.
-  useEffect(() => frame.current?.scrollIntoView({ block: 'nearest' }), []);
+  // Asked for below a long list of moves, they come into sight, under the key that prints them.
+  useEffect(() => frame.current?.parentElement?.scrollIntoView({ block: 'start' }), []);
   return (
     <div ref={frame} className="set-pencil-frame">
       <div className="sheet-pages" style={{ '--sheet-zoom': zoom } as CSSProperties}>
