@@ -70,7 +70,7 @@ export const DIARIO: Said<typeof JOURNAL_WORDS> = {
   theRest: (moves) => `${count(moves, 'movimiento más', 'movimientos más')}, en orden`,
   theKnown: (moves) => `${count(moves, 'movimiento', 'movimientos')} que ya tienes`,
   pencil: 'Listas a lápiz de todo el repertorio',
-  pencilAway: 'Guardar las listas a lápiz',
+  pencilAway: 'Quitar las listas a lápiz',
   pencilPrint: (pages) => (pages === 1 ? 'Imprimir 1 página' : `Imprimir ${pages} páginas`),
 
   due: 'Toca otra vez',
