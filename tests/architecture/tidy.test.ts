@@ -24,6 +24,13 @@ describe('the files', () => {
     );
   });
 
+  it('give a class its own look in one stylesheet only: all that were fetched are in force on every place', () => {
+    const homes = new Map<string, Set<string>>();
+    for (const path of STYLES)
+      for (const [, name = ''] of read(path).matchAll(/^\.([a-z][\w-]*) \{/gm)) homes.set(name, (homes.get(name) ?? new Set()).add(path));
+    expect([...homes].filter(([, paths]) => paths.size > 1).map(([name, paths]) => `.${name}: ${[...paths].join(', ')}`)).toEqual([]);
+  });
+
   it(`hold components of at most ${COMPONENT} lines`, () => {
     expect(SOURCES.filter((path) => path.endsWith('.tsx') && lineCount(read(path)) > COMPONENT && !REASON.test(read(path)))).toEqual([]);
   });

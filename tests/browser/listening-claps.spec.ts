@@ -3,8 +3,8 @@ import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
-import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
-import { writeRoom } from './room';
+
+import { microphoneFrom, writeRoom } from './room';
 import { expectClean, witness } from './witness';
 
 /** Seven seconds that go round: two claps a half second apart and, twice, two that are 125 ms apart; clicks every half second; voices and noise. */
@@ -18,18 +18,7 @@ const ROOM = {
 const FILE = join(mkdtempSync(join(tmpdir(), 'room-')), 'room.wav');
 writeRoom(FILE, ROOM);
 
-test.use({
-  permissions: ['microphone'],
-  launchOptions: {
-    executablePath: findBrowser(),
-    args: [
-      ...BROWSER_ARGUMENTS,
-      '--use-fake-device-for-media-stream',
-      '--use-fake-ui-for-media-stream',
-      `--use-file-for-fake-audio-capture=${FILE}`,
-    ],
-  },
-});
+test.use(microphoneFrom(FILE));
 
 /** Hears what the worklet posts, beside the page. */
 async function tapWorklet(page: Page) {

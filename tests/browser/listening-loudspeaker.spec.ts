@@ -8,9 +8,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import { countInTo } from '../../src/performance/count-in';
-import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
+
 import { hearTake } from '../state/loudspeaker';
-import { writeSound } from './room';
+import { microphoneFrom, writeSound } from './room';
 import { askedFor } from './rounds';
 import { expectClean, witness } from './witness';
 
@@ -45,18 +45,7 @@ writeSound(
   RATE,
 );
 
-test.use({
-  permissions: ['microphone'],
-  launchOptions: {
-    executablePath: findBrowser(),
-    args: [
-      ...BROWSER_ARGUMENTS,
-      '--use-fake-device-for-media-stream',
-      '--use-fake-ui-for-media-stream',
-      `--use-file-for-fake-audio-capture=${FILE}`,
-    ],
-  },
-});
+test.use(microphoneFrom(FILE));
 
 interface Seen {
   /** Moment of the page's clock at which the recording's count-in begins in the microphone, and in the loudspeaker. */

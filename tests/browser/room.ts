@@ -1,6 +1,21 @@
 /** A synthesised room for the fake microphone: claps, clicks that bleed in, a hum of voices, noise; written as a WAV file. */
 import { writeFileSync } from 'node:fs';
+import { BROWSER_ARGUMENTS, findBrowser } from '../scripts/find-browser';
 import { normal } from './rounds';
+
+/** What a test uses to let the page hear a sound file, over and over, as its microphone. */
+export const microphoneFrom = (file: string) => ({
+  permissions: ['microphone'],
+  launchOptions: {
+    executablePath: findBrowser(),
+    args: [
+      ...BROWSER_ARGUMENTS,
+      '--use-fake-device-for-media-stream',
+      '--use-fake-ui-for-media-stream',
+      `--use-file-for-fake-audio-capture=${file}`,
+    ],
+  },
+});
 
 /** What happens in the room, in seconds. */
 export interface Room {

@@ -26,9 +26,9 @@ key: D
 clave: 2-3 son
 tempo: half = 92
 style: salsa
-; Quay Street Dance Band, second set.
-; All sections are even: count the side
-; once and trust it.
+; Quay Street Dance Band, set two.
+; All sections are even: count
+; the side once and trust it.
 
 [A, role: verse]
 | Em7 | A7 | D6 | B7b9 |

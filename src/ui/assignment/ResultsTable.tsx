@@ -1,23 +1,17 @@
-import { useState } from 'react';
-import { flushSync } from 'react-dom';
 import type { AssignmentRoom } from '../../state/assignment/assignment-state';
 import { type ResultsRow, rowOf } from '../../state/assignment/progress';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { JOURNAL_WORDS } from '../../words/journal';
 import { useDesk } from '../app/desk-context';
+import { usePrintedAlone } from '../sheet/use-printed-alone';
 import { useAssignments } from './use-assignments';
 
 /** Results that came back, a table for each assignment; printed alone. */
 export function ResultsTable({ room }: { readonly room: AssignmentRoom }) {
   const results = useAssignments(room, (state) => state.results);
-  const [printing, setPrinting] = useState(false);
+  const [printing, print] = usePrintedAlone();
   if (results.length === 0) return null;
   const titles = new Map(results.map(({ assignment, title }) => [assignment, title]));
-  const print = (): void => {
-    flushSync(() => setPrinting(true));
-    addEventListener('afterprint', () => setPrinting(false), { once: true });
-    window.print();
-  };
   return (
     <div className={printing ? 'assignment-results printed-alone' : 'assignment-results'}>
       <h3>{ASSIGNMENT_WORDS.results}</h3>

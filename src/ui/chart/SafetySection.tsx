@@ -76,7 +76,7 @@ function Report({ safety }: { readonly safety: Safety }) {
       {report && !report.copied && (
         <>
           <p>{SAFETY_WORDS.notCopied}</p>
-          <textarea className="line-field report" readOnly aria-label={SAFETY_WORDS.report} rows={8} value={report.text} />
+          <textarea className="line-field diagnostics" readOnly aria-label={SAFETY_WORDS.report} rows={8} value={report.text} />
         </>
       )}
     </div>

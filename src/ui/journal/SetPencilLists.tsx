@@ -1,5 +1,4 @@
 import { type CSSProperties, useEffect, useMemo, useRef, useState } from 'react';
-import { flushSync } from 'react-dom';
 import { listGeometry } from '../../layout/sheet/list-geometry';
 import { PAPERS, type PaperName } from '../../layout/sheet/paper';
 import { pencilList } from '../../layout/sheet/pencil-list';
@@ -10,6 +9,7 @@ import { useDesk } from '../app/desk-context';
 import { PencilDrawing } from '../sheet/PencilDrawing';
 import { SheetPaper } from '../sheet/SheetPaper';
 import { usePageSize } from '../sheet/use-page-size';
+import { usePrintedAlone } from '../sheet/use-printed-alone';
 import { useWidth } from '../staff/use-width';
 import '../sheet/sheet.css';
 
@@ -19,12 +19,7 @@ const PX_PER_MM = 96 / 25.4;
 /** The pencil lists of a whole set, a page for each chart in the order of the set: asked for, looked at, printed in one go. */
 export function SetPencilLists({ journal }: { readonly journal: Journal }) {
   const [charts, setCharts] = useState<readonly SetChart[] | null>(null);
-  const [printing, setPrinting] = useState(false);
-  const print = (): void => {
-    flushSync(() => setPrinting(true));
-    addEventListener('afterprint', () => setPrinting(false), { once: true });
-    window.print();
-  };
+  const [printing, print] = usePrintedAlone();
   return (
     <div className={printing ? 'set-pencil printed-alone' : 'set-pencil'}>
       <div className="journal-row no-print">
