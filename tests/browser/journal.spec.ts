@@ -64,10 +64,12 @@ test('Five charts, two evenings: from the set with its date over the moves it na
   const titles: string[] = [];
   const demos = page.getByRole('region', { name: 'Demo book' }).getByRole('button');
   for (let at = 0; at < 5; at += 1) {
+    const asked = (await demos.nth(at).textContent()) ?? '';
     await demos.nth(at).click();
     const add = page.getByRole('button', { name: /^Add “/ });
-    await expect(page.locator('textarea').first()).toHaveValue(/title: /);
-    const title = /title: *(.*)/.exec(await page.locator('textarea').first().inputValue())?.[1]?.trim() ?? '';
+    const titleShown = async () => /title: *(.*)/.exec(await page.locator('textarea').first().inputValue())?.[1]?.trim() ?? 'none yet';
+    await expect.poll(async () => asked.includes(await titleShown()), 'the chart that was asked for lies open').toBe(true);
+    const title = await titleShown();
     await expect(add).toContainText(title);
     await add.click();
     titles.push(title);

@@ -9,10 +9,11 @@ import { freePort } from '../scripts/free-port';
  */
 process.env.BROWSER_TEST_PORT ??= String(await freePort());
 const port = process.env.BROWSER_TEST_PORT;
+const fullTrace = process.env.BROWSER_TEST_TRACE !== undefined;
 const dist = process.env.BROWSER_TEST_DIST ?? 'dist';
 const address = `http://127.0.0.1:${port}/`;
 
-/** Tests in which music plays and is listened to: one at a time, since they need the machine to themselves. All others run two at a time: three are no faster on two cores (tried), and miss their times. */
+/** Tests in which music plays and is listened to: one at a time. All others run two at a time: three are no faster on two cores (tried), and miss their times. */
 const IN_TIME = ['**/audio/sound.spec.ts', '**/listening*.spec.ts', '**/whole-path.spec.ts', '**/in-time*.spec.ts'];
 
 export default defineConfig({
@@ -36,7 +37,9 @@ export default defineConfig({
     acceptDownloads: true,
     // A service worker would answer what a test wants to answer itself; offline.spec.ts lets it work.
     serviceWorkers: 'block',
-    trace: 'retain-on-failure',
+    // What a failed test did and asked for; with BROWSER_TEST_TRACE also the page before and after every step, which takes a third of the time of all tests.
+    trace: { mode: 'retain-on-failure', screenshots: fullTrace, snapshots: fullTrace, sources: fullTrace },
+    screenshot: 'only-on-failure',
     launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },
   },
   webServer: {

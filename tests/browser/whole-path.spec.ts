@@ -77,7 +77,7 @@ test('A chart becomes a montuno that is heard, looped, slowed down, flipped, mad
   await expect(sounding(page)).not.toHaveAttribute('data-tick', firstBar ?? '');
 
   // Loop one cycle at 60 % of the tempo: a fast one, so that several cycles go by while we look.
-  const tempo = 130;
+  const tempo = 160;
   await setTempo(page, tempo);
   const slow = Math.round(tempo * 0.6);
   await setTempo(page, slow);

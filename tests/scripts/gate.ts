@@ -1,9 +1,11 @@
 /**
  * `npm test`: one gate, the same here and in CI. Runs its steps in order, stops at the first that fails, and closes with a
- * line `N passed, N failed` over all tests that ran (a failed step that is no test run counts as one failure).
+ * line `N passed, N failed` over all tests that ran (a failed step that is no test run counts as one failure). The unit tests run with
+ * the lowest priority beside the browser tests that wait for music, which leave most of the machine idle.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { constants, setPriority } from 'node:os';
 import { join } from 'node:path';
 
 interface Step {
@@ -30,7 +32,7 @@ const browserCounts = (report: unknown): Counts => {
   return { passed: stats.expected + stats.flaky, failed: stats.unexpected };
 };
 
-/** One half of the browser tests: those that listen to music as it plays have the machine to themselves. */
+/** One half of the browser tests: those that listen to music as it plays run one at a time. */
 const browserTests = (project: 'in time' | 'others'): Step => ({
   name: `browser tests, ${project}`,
   command: ['playwright', 'test', '-c', 'tests/browser/playwright.config.ts', '--project', project],
@@ -38,35 +40,51 @@ const browserTests = (project: 'in time' | 'others'): Step => ({
   report: { file: join(RESULTS, `browser-${project.replace(' ', '-')}.json`), count: browserCounts },
 });
 
-const STEPS: readonly Step[] = [
-  { name: 'format', command: ['biome', 'format', '.'] },
-  { name: 'types', command: ['tsc', '--noEmit'] },
-  { name: 'types of the pure folders, without the DOM', command: ['tsc', '--noEmit', '-p', 'src/tsconfig.pure.json'] },
-  { name: 'lint and import zones', command: ['biome', 'check', '--formatter-enabled=false', '--error-on-warnings', '.'] },
-  {
-    name: 'unit tests',
-    command: ['vitest', 'run', '--reporter=dot', '--reporter=json', `--outputFile.json=${unitReport}`],
-    report: { file: unitReport, count: unitCounts },
-  },
-  { name: 'build', command: ['vite', 'build', '--logLevel', 'warn'] },
-  { name: 'size of the first screen', command: ['tsx', 'tests/scripts/check-size.ts'] },
-  browserTests('in time'),
-  browserTests('others'),
+const UNIT_TESTS: Step = {
+  name: 'unit tests',
+  // One worker: the other processor is for the music.
+  command: ['vitest', 'run', '--maxWorkers=1', '--reporter=dot', '--reporter=json', `--outputFile.json=${unitReport}`],
+  report: { file: unitReport, count: unitCounts },
+};
+
+/** In order; the steps of one row run side by side, the first as usual, the others when it leaves the machine idle. */
+const STEPS: readonly (readonly [Step, ...Step[]])[] = [
+  [{ name: 'format', command: ['biome', 'format', '.'] }],
+  [{ name: 'types', command: ['tsc', '--noEmit'] }],
+  [{ name: 'types of the pure folders, without the DOM', command: ['tsc', '--noEmit', '-p', 'src/tsconfig.pure.json'] }],
+  [{ name: 'lint and import zones', command: ['biome', 'check', '--formatter-enabled=false', '--error-on-warnings', '.'] }],
+  [{ name: 'build', command: ['vite', 'build', '--logLevel', 'warn'] }],
+  [{ name: 'size of the first screen', command: ['tsx', 'tests/scripts/check-size.ts'] }],
+  [browserTests('in time'), UNIT_TESTS],
+  [browserTests('others')],
 ];
 
-function run(step: Step): { readonly ok: boolean; readonly counts: Counts } {
+/** Runs a step; what one in the background says is shown when it is over. */
+async function run(step: Step, background: boolean): Promise<{ readonly ok: boolean; readonly counts: Counts }> {
+  const from = performance.now();
   const [program = '', ...args] = step.command;
-  const { status, error } = spawnSync(join('node_modules', '.bin', program), args, {
-    stdio: ['ignore', 'inherit', 'inherit'],
+  const child = spawn(join('node_modules', '.bin', program), args, {
+    stdio: background ? ['ignore', 'pipe', 'pipe'] : ['ignore', 'inherit', 'inherit'],
     shell: process.platform === 'win32',
     env: { ...process.env, ...step.environment },
   });
-  if (error) console.error(error.message);
+  if (background && child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_LOW);
+  const said: Buffer[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream?.on('data', (piece: Buffer) => said.push(piece));
+  const status = await new Promise<number | null>((resolve) => {
+    child.on('error', (error) => {
+      console.error(error.message);
+      resolve(null);
+    });
+    child.on('close', resolve);
+  });
+  process.stdout.write(Buffer.concat(said));
   const found =
     step.report && existsSync(step.report.file)
       ? step.report.count(JSON.parse(readFileSync(step.report.file, 'utf8')))
       : { passed: 0, failed: 0 };
   const ok = status === 0 && (!step.report || found.passed > 0);
+  console.log(`── ${step.name}: ${ok ? 'passed' : 'FAILED'} in ${((performance.now() - from) / 1000).toFixed(1)} s`);
   return { ok, counts: ok || found.failed > 0 ? found : { ...found, failed: 1 } };
 }
 
@@ -74,14 +92,14 @@ rmSync(RESULTS, { recursive: true, force: true });
 mkdirSync(RESULTS, { recursive: true });
 let passed = 0;
 let failed = 0;
-for (const [index, step] of STEPS.entries()) {
-  console.log(`\n── ${index + 1} of ${STEPS.length}: ${step.name}`);
-  const from = performance.now();
-  const { ok, counts } = run(step);
-  passed += counts.passed;
-  failed += counts.failed;
-  console.log(`── ${step.name}: ${ok ? 'passed' : 'FAILED'} in ${((performance.now() - from) / 1000).toFixed(1)} s`);
-  if (!ok) {
+for (const [index, row] of STEPS.entries()) {
+  console.log(`\n── ${index + 1} of ${STEPS.length}: ${row.map(({ name }) => name).join(', beside ')}`);
+  const results = await Promise.all(row.map((step, place) => run(step, place > 0)));
+  for (const { counts } of results) {
+    passed += counts.passed;
+    failed += counts.failed;
+  }
+  if (results.some(({ ok }) => !ok)) {
     process.exitCode = 1;
     break;
   }

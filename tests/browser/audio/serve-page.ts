@@ -3,7 +3,15 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { extname, join, normalize } from 'node:path';
+import type { Page } from '@playwright/test';
 import { build } from 'vite';
+import type { Bench } from './page/main';
+
+declare global {
+  interface Window {
+    readonly bench: Bench;
+  }
+}
 
 const TYPES: Readonly<Record<string, string>> = { '.html': 'text/html', '.js': 'text/javascript', '.mp3': 'audio/mpeg' };
 
@@ -46,4 +54,15 @@ export async function servePage(): Promise<ServedPage> {
       rmSync(folder, { recursive: true });
     },
   };
+}
+
+/** Opens the page and collects what the console says in error; failed fetches are the browser's own remark and are left out. */
+export async function openPage(page: Page, address: string): Promise<string[]> {
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(String(error)));
+  page.on('console', (message) => {
+    if (message.type() === 'error' && !message.text().startsWith('Failed to load resource')) errors.push(message.text());
+  });
+  await page.goto(address);
+  return errors;
 }
