@@ -5,11 +5,14 @@ import { MAX_SOUNDING_BARS } from './limits';
 import { isCoda, plan, playOrder } from './play-order';
 import type { TextLine } from './read-lines';
 import { findRepeats } from './repeats';
-import { resolveBars } from './resolve-bars';
+import { type ResolvedBar, resolveBars } from './resolve-bars';
 import { heldPasses } from './vamp-passes';
 
-/** Checks what only the whole chart shows: repeats, jumps, pickups, bars that repeat or hold. */
-export function checkSections(sections: readonly Section[], lines: readonly TextLine[], faults: FaultList): void {
+/** What every written bar stands for, section by section. */
+type Resolved = readonly (readonly ResolvedBar[])[];
+
+/** Checks what only the whole chart shows: repeats, jumps, pickups, bars that repeat or hold. Returns what every bar stands for. */
+export function checkSections(sections: readonly Section[], lines: readonly TextLine[], faults: FaultList): Resolved {
   const place = (section: number, bar: number): Place => placeOf(sections[section]?.bars[bar], lines);
   sections.forEach((section, index) => {
     for (const fault of findRepeats(section.bars).faults) faults.add(fault.code, place(index, fault.bar), fault.expected, fault.nearest);
@@ -17,7 +20,8 @@ export function checkSections(sections: readonly Section[], lines: readonly Text
       if (bar.pickup && (index > 0 || at > 0)) faults.add('pickup not first', place(index, at), '(pickup) in the very first bar alone');
     });
   });
-  for (const fault of resolveBars(sections).faults) {
+  const { resolved, faults: unresolved } = resolveBars(sections);
+  for (const fault of unresolved) {
     const written = sections[fault.section]?.bars[fault.bar];
     if (fault.code === 'nothing to hold' && written && !/^(\/|$)/.test(written.source)) continue;
     const expected =
@@ -27,6 +31,7 @@ export function checkSections(sections: readonly Section[], lines: readonly Text
     faults.add(fault.code, place(fault.section, fault.bar), expected);
   }
   checkJumps(sections, faults, place);
+  return resolved;
 }
 
 function checkJumps(sections: readonly Section[], faults: FaultList, place: (section: number, bar: number) => Place): void {
@@ -50,8 +55,7 @@ function checkJumps(sections: readonly Section[], faults: FaultList, place: (sec
 }
 
 /** Adds a fault when the chart is longer, as it sounds, than the most bars that are unfolded. Open vamps count as they are held. */
-export function checkLength(chart: Chart, lines: readonly TextLine[], faults: FaultList): void {
-  const { resolved } = resolveBars(chart.sections);
+export function checkLength(chart: Chart, resolved: Resolved, lines: readonly TextLine[], faults: FaultList): void {
   let bars = 0;
   const cycle = stepsInCycle(chart.meter);
   const passes = (section: Section, index: number): number =>

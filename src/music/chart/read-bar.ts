@@ -19,22 +19,16 @@ export type BarBody = Pick<WrittenBar, 'content' | 'source' | 'hits' | 'ticks' |
 
 /** Reads what stands between two barlines. A cell that holds marks alone has no `body`. */
 export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: BarBody | null; marks: Mark[] } {
-  const tokens = splitBar(cell);
-  for (const token of tokens) {
-    if (!token.closed)
-      faults.add(
-        'not closed',
-        token.place,
-        `a closing bracket: ${token.place.text.slice(0, 20)}${token.kind === 'hits' ? '}' : token.kind === 'mark' ? '>' : ')'}`,
-      );
-  }
-  const of = (kind: BarToken['kind']): Place[] => tokens.filter((token) => token.kind === kind && token.closed).map((token) => token.place);
-  const marks = of('mark').flatMap((place) => readMark(place, faults) ?? []);
-  if (tokens.every((token) => token.kind === 'mark')) return { body: null, marks };
+  const { word: words, mark: markPlaces, length: lengths, hits: hitPlaces, unclosed } = tokensOf(cell);
+  for (const { kind, place } of unclosed)
+    faults.add('not closed', place, `a closing bracket: ${place.text.slice(0, 20)}${kind === 'hits' ? '}' : kind === 'mark' ? '>' : ')'}`);
+  const marks = markPlaces.flatMap((place) => readMark(place, faults) ?? []);
+  const marksAlone = words.length + lengths.length + hitPlaces.length === 0 && unclosed.every(({ kind }) => kind === 'mark');
+  if (marksAlone) return { body: null, marks };
 
   let ticks = fullBarTicks(meter);
   let pickup = false;
-  for (const place of of('length')) {
+  for (const place of lengths) {
     const inside = place.text.slice(1, -1).trim().toLowerCase();
     if (inside === 'pickup') pickup = true;
     else if (`(${inside.replace(/\s/g, '')})` === halfBar(meter)) ticks = fullBarTicks(meter) / 2;
@@ -46,12 +40,10 @@ export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: B
         nearest(place.text, [halfBar(meter), '(pickup)'], 3),
       );
   }
-  const words = of('word');
   const { content, filled } = readContent(words, cell, meter, ticks, faults);
-  const hitPlaces = of('hits');
   for (const extra of hitPlaces.slice(1)) faults.add('stands alone', extra, 'all hits of a bar in one pair of braces');
   const hits: Hit[] = hitPlaces[0] ? readHits(hitPlaces[0], meter, ticks, faults) : [];
-  if (!filled && hitPlaces.length === 0 && tokens.every((token) => token.closed))
+  if (!filled && hitPlaces.length === 0 && unclosed.length === 0)
     faults.add('empty bar', cell, 'a chord, %, N.C. or stop in every bar', '%');
   if (content.kind === 'rest' && hits.length > 0 && hitPlaces[0])
     faults.add('stands alone', hitPlaces[0], 'hits in a bar of chords or beside stop, not in a rest', null);
@@ -60,6 +52,18 @@ export function readBar(cell: Place, meter: Meter, faults: FaultList): { body: B
   if (content.kind === 'repeat' && ticks !== fullBarTicks(meter))
     faults.add('stands alone', cell, `% in a whole bar: it takes the length of the bar it repeats`, cell.text.replace(/\([^)]*\)\s*/, ''));
   return { body: { content, source: words.map((word) => word.text).join(' '), hits, ticks, pickup, marks }, marks };
+}
+
+type Tokens = Readonly<Record<BarToken['kind'], readonly Place[]>> & { readonly unclosed: readonly BarToken[] };
+
+/** The tokens of a bar by their kind; those whose bracket never closes apart. */
+function tokensOf(cell: Place): Tokens {
+  const found = { word: [] as Place[], mark: [] as Place[], length: [] as Place[], hits: [] as Place[], unclosed: [] as BarToken[] };
+  for (const token of splitBar(cell)) {
+    if (token.closed) found[token.kind].push(token.place);
+    else found.unclosed.push(token);
+  }
+  return found;
 }
 
 function readContent(

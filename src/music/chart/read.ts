@@ -27,12 +27,12 @@ export function readChart(text: string): Result<Chart, ChartFault> {
   const sections = readSections(lines, header.meter, faults);
   const formLine = headerLines.find(({ name }) => name === 'form');
   const form = formLine ? readForm(formLine.value, sections, faults) : null;
-  checkSections(sections, lines, faults);
+  const resolved = checkSections(sections, lines, faults);
   const comments = lines.flatMap(({ line, text: before, comment }) =>
     comment === null ? [] : [{ line, text: comment, wholeLine: before.trim() === '' }],
   );
   const chart: Chart = { ...header, sections, form, comments, notices: noticesOf(header, sections) };
-  if (faults.empty) checkLength(chart, lines, faults);
+  if (faults.empty) checkLength(chart, resolved, lines, faults);
   return faults.empty ? ok(chart) : failed(...faults.sorted());
 }
 

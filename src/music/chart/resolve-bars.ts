@@ -39,13 +39,16 @@ export function resolveBars(sections: Chart['sections']): {
       const first = result.bars[0];
       if (first?.kind === 'chords' && first.carried === null && first.chords[0]?.tick !== 0)
         faults.push({ section: sectionIndex, bar: barIndex, code: 'nothing to hold' });
-      before = [...before, ...result.bars].slice(-2);
+      before = lastTwo(before, result.bars);
       for (const plain of result.bars) carried = plain.chords.at(-1) ?? carried;
       return result;
     }),
   );
   return { resolved, faults };
 }
+
+const lastTwo = (before: readonly PlainBar[], bars: readonly PlainBar[]): readonly PlainBar[] =>
+  bars.length === 0 ? before : bars.length > 1 ? bars.slice(-2) : [...before.slice(-1), ...bars];
 
 function resolve(bar: WrittenBar, before: readonly PlainBar[], carried: WrittenChord | null): ResolvedBar {
   const { content, hits, ticks } = bar;

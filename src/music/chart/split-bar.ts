@@ -17,7 +17,7 @@ export function splitBar(cell: Place): BarToken[] {
   const { text } = cell;
   for (let at = 0; at < text.length; ) {
     const first = text[at] ?? '';
-    if (/\s/.test(first)) {
+    if (first === ' ' || /\s/.test(first)) {
       at += 1;
       continue;
     }

@@ -24,7 +24,8 @@ export function Transport(props: { readonly onBalance: () => void; readonly onKe
   const [open, setOpen] = useState<'more' | 'tempo' | null>(null);
   const sheetId = useId();
   const close = (): void => setOpen(null);
-  const toggle = (sheet: 'more' | 'tempo') => () => startTransition(() => setOpen((now) => (now === sheet ? null : sheet)));
+  /** Closes at once; opens when the sheet has come. */
+  const toggle = (sheet: 'more' | 'tempo') => () => (open === sheet ? close() : startTransition(() => setOpen(sheet)));
   return (
     <section className="transport" aria-label={SCREEN.transportName}>
       <Suspense fallback={null}>
