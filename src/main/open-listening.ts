@@ -28,5 +28,7 @@ export function openListening(desk: Desk, player: () => Player | null, storage: 
       () => undefined,
     );
   });
+  // Fetched now: what is said about the first pass is then written down under what is set when it is said.
+  void desk.rooms.journal().catch(() => undefined);
   return listening;
 }

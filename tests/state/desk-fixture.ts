@@ -153,12 +153,17 @@ export class DeviceStorage {
     return {
       add: async (entries) => {
         await this.journalGate?.();
+        await this.#hang('write', 'journal');
         if (this.refuses?.('journal')) return { kind: 'refused', reason: this.reason };
         for (const entry of entries) if (!this.entries.has(entry.id)) this.entries.set(entry.id, entry);
         return { kind: 'kept' };
       },
-      between: async (from, to) => [...this.entries.values()].filter(({ at }) => at >= from && at < to).sort((a, b) => a.at - b.at),
+      between: async (from, to) => {
+        await this.#hang('read', 'journal');
+        return [...this.entries.values()].filter(({ at }) => at >= from && at < to).sort((a, b) => a.at - b.at);
+      },
       remove: async (ids) => {
+        await this.#hang('write', 'journal');
         for (const id of ids) this.entries.delete(id);
       },
       clear: async () => this.entries.clear(),
