@@ -50,6 +50,7 @@ export const LIBRARY_WORDS = {
   down: (title: string): string => `${title} later`,
   takeOut: (title: string): string => `Take ${title} out`,
   goneChart: 'a chart that is no longer here',
+  movesOfSet: 'Its moves and pencil lists',
   removeSet: 'Take the set list away',
 
   asides: 'Put aside',

@@ -48,6 +48,13 @@ test('The moves of a set with a date are counted, ticked off for good and looped
   await expect(page.getByRole('group', { name: 'Loop' })).toContainText(/Loop \d+–\d+/);
   await page.getByRole('link', { name: 'Journal' }).click();
   await expect(evening).toContainText('you have 1;');
+  // From the set itself it is one touch.
+  await page.getByRole('link', { name: 'Chart' }).click();
+  await page.locator('.set-list summary').click();
+  await page.getByRole('button', { name: 'Its moves and pencil lists' }).click();
+  await expect(page.getByRole('link', { name: 'Journal' })).toHaveAttribute('aria-current', 'page');
+  await expect(evening).toContainText('you have 1;');
+  await expect(evening.getByRole('button', { name: 'Pencil lists of the whole set' })).toBeVisible();
   expectClean(seen);
 });
 

@@ -1,7 +1,7 @@
 import type { Library } from '../../state/library/library';
 import type { SetList } from '../../state/library/set-list';
 import { LIBRARY_WORDS } from '../../words/library';
-import { useDesk } from '../app/desk-context';
+import { useDesk, useDeskItself } from '../app/desk-context';
 import { SetCharts, useTitleOf } from './SetCharts';
 import { useLibraryState } from './use-library';
 
@@ -62,14 +62,36 @@ function OneSet({ set, library }: { readonly set: SetList; readonly library: Lib
         </label>
       </div>
       <SetCharts set={set} library={library} />
-      {title !== null && (
-        <button type="button" className="key" onClick={() => library.changeSet(set.id, { charts: [...set.charts, open] })}>
-          {LIBRARY_WORDS.addOpen(title)}
+      <div className="set-acts">
+        {title !== null && (
+          <button type="button" className="key" onClick={() => library.changeSet(set.id, { charts: [...set.charts, open] })}>
+            {LIBRARY_WORDS.addOpen(title)}
+          </button>
+        )}
+        {set.charts.length > 0 && <MovesKey set={set} />}
+        <button type="button" className="plain" onClick={() => library.removeSet(set.id)}>
+          {LIBRARY_WORDS.removeSet}
         </button>
-      )}
-      <button type="button" className="plain" onClick={() => library.removeSet(set.id)}>
-        {LIBRARY_WORDS.removeSet}
-      </button>
+      </div>
     </details>
+  );
+}
+
+/** Leads to what the set asks of the hand, counted, and to its pencil lists: both stand at the head of the Journal place. */
+function MovesKey({ set }: { readonly set: SetList }) {
+  const { rooms } = useDeskItself();
+  const study = async (): Promise<void> => {
+    // A journal that cannot be fetched says so in its own place.
+    await rooms.journal().then(
+      (journal) => journal.studySet(set),
+      () => undefined,
+    );
+    window.location.hash = '#/journal';
+    window.scrollTo(0, 0);
+  };
+  return (
+    <button type="button" className="key" onClick={() => void study()}>
+      {LIBRARY_WORDS.movesOfSet}
+    </button>
   );
 }

@@ -52,6 +52,7 @@ export const ESTANTE: Said<typeof LIBRARY_WORDS> = {
   down: (title) => `${title} después`,
   takeOut: (title) => `Sacar ${title}`,
   goneChart: 'un cifrado que ya no está aquí',
+  movesOfSet: 'Sus movimientos y listas a lápiz',
   removeSet: 'Quitar el repertorio',
   asides: 'Apartados',
   asidesHint: 'Estos registros guardados no se pudieron leer. Se conservan sin tocar; todo lo demás está aquí.',
