@@ -81,11 +81,11 @@ function OneSet({ set, library }: { readonly set: SetList; readonly library: Lib
 function MovesKey({ set }: { readonly set: SetList }) {
   const { rooms } = useDeskItself();
   const study = async (): Promise<void> => {
-    // A journal that cannot be fetched says so in its own place.
-    await rooms.journal().then(
-      (journal) => journal.studySet(set),
-      () => undefined,
-    );
+    // A journal that cannot be fetched or counted says so in its own place.
+    await rooms
+      .journal()
+      .then((journal) => journal.studySet(set))
+      .catch(() => undefined);
     window.location.hash = '#/journal';
     window.scrollTo(0, 0);
   };
