@@ -37,7 +37,7 @@ export default defineConfig({
     acceptDownloads: true,
     // A service worker would answer what a test wants to answer itself; offline.spec.ts lets it work.
     serviceWorkers: 'block',
-    // What a failed test did and asked for; with BROWSER_TEST_TRACE also the page before and after every step, which takes a third of the time of all tests.
+    // What a failed test did and asked for; with BROWSER_TEST_TRACE also the page before and after every step, which is slow (251 against 221 s once).
     trace: { mode: 'retain-on-failure', screenshots: fullTrace, snapshots: fullTrace, sources: fullTrace },
     screenshot: 'only-on-failure',
     launchOptions: { executablePath: findBrowser(), args: BROWSER_ARGUMENTS },

@@ -114,7 +114,7 @@ function throughRoom(band: Float32Array, room: Room, delay: number, random: () =
   const energy = tail.reduce((sum, { level }) => sum + level * level, 0);
   for (const { late, level } of tail) paths.push({ late: delay + late, level: level * Math.sqrt(0.25 / energy) });
   const shifts = paths.map(({ late, level }) => ({ shift: Math.round(late * rate), level }));
-  // A stretch at a time: all paths of it are added while it is near at hand, which takes a third of the time.
+  // A stretch at a time: all paths of it are added while it is near at hand, which is quicker.
   for (let from = 0; from < out.length; from += STRETCH)
     for (const { shift, level } of shifts)
       for (let frame = Math.max(from, shift); frame < Math.min(from + STRETCH, out.length); frame += 1)
