@@ -1,6 +1,6 @@
 import type { Desk } from '../state/desk';
 import { createDrills, type DrillsRoom } from '../state/drills/drills';
-import type { Listening } from '../state/listening/listening';
+import type { Listening } from '../state/listening/listening-state';
 
 /** Joins the drills to the desk, to what listens, and to the journal. Fetched when drills are first wanted. */
 export const openDrills = (desk: Desk, listening: Listening): DrillsRoom =>

@@ -1,46 +1,24 @@
-// long because it joins every part of the state in one place
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { fileStem } from '../exchange/file-name';
 import type { Chart, ChartFault } from '../music/chart/chart';
 import type { Score } from '../music/score';
 import type { Performance } from '../performance/performance';
 import type { HalfNotesPerMinute, InputMillis, Result } from '../vocabulary';
-import { NEW_CHART } from './chart-text';
-import type { Command, DeskCommand } from './command';
+import { createChanging, isPressed } from './changing';
+import type { Command } from './command';
 import type { DemoChart, DeskState, PlayingState } from './desk-state';
+import { firstState } from './first-state';
 import { createKeeping, type Keeping } from './keeping';
 import { keysOf } from './keys-of';
 import { cycleAt } from './loop';
 import { createOpener } from './open-chart';
 import { underChanges } from './patience';
-import { createPipeline, type Pipeline, type Stages } from './pipeline';
+import { createPipeline, type Stages } from './pipeline';
 import type { FileSaver, Heard, Player, Storage, Timer } from './ports';
-import { reduce, remake, settingsForChart, withSettings } from './reduce';
 import type { Rooms } from './rooms';
-import { DEFAULT_PREFERENCES, DEFAULT_SETTINGS } from './settings';
+import { DEFAULT_PREFERENCES } from './settings';
 import { type AfterFrame, createSounding, type EveryFrame } from './sounding';
 import { addTap, tapTempo } from './tap-tempo';
-
-/** From this many characters, or bars as they sound, a chart is read only when typing pauses. */
-const LONG_TEXT = 8_000;
-const LONG_FORM = 200;
-/** How long that pause is. */
-const READING_MS = 200;
-
-/** Presses that are made in a row, at the piano, while it plays. */
-const PRESSED = [
-  'exchange sides',
-  'another one',
-  'step level',
-  'toggle device',
-  'loop cycle',
-  'loop off',
-  'one bar before',
-  'one bar after',
-  'move loop end',
-] as const satisfies readonly DeskCommand['kind'][];
-type Pressed = Extract<DeskCommand, { kind: (typeof PRESSED)[number] }>;
-const isPressed = (command: Command): command is Pressed => (PRESSED as readonly string[]).includes(command.kind);
 
 /** Everything the desk asks of the world and of the pure stages. */
 export interface DeskPorts {
@@ -109,53 +87,9 @@ export function createDesk(ports: DeskPorts): Desk {
   const keeping = createKeeping(store, ports.storage, ports.timer);
   const sounding = createSounding(store, ports.loadPlayer, ports.everyFrame);
   const opener = createOpener({ store, keeping, pipeline, demos, fetchDemos, now, newId, stop: sounding.stop });
-  let cancelReading: (() => void) | null = null;
-  let toArrange = false;
-  let cancelArranging: (() => void) | null = null;
+  const { timer, afterFrame } = ports;
+  const { change, type, arrange } = createChanging({ store, pipeline, shelved: opener.shelved, timer, afterFrame });
   let taps: readonly InputMillis[] = [];
-
-  /** A long chart is read when typing pauses, so that the text itself never waits. */
-  const type = (text: string): void => {
-    cancelReading?.();
-    cancelReading = null;
-    const bars = store.getState().music?.whole.bars.length ?? 0;
-    if (text.length < LONG_TEXT && bars < LONG_FORM) {
-      change({ kind: 'type', text });
-      return;
-    }
-    const before = store.getState();
-    if (text !== before.text) store.setState(opener.shelved({ ...before, text }, before));
-    cancelReading = ports.timer.after(READING_MS, () => change({ kind: 'type', text: store.getState().text }));
-  };
-
-  /** Makes the music that a press has asked for and that still waits for its frame. */
-  const arrange = (): void => {
-    if (!toArrange) return;
-    toArrange = false;
-    cancelArranging?.();
-    store.setState(remake(store.getState(), pipeline));
-  };
-
-  /** The answer to the press, a setting, is drawn before its music is made. */
-  const press = (command: Pressed): void => {
-    const before = store.getState();
-    const after = withSettings(before, command);
-    if (after === before) return;
-    store.setState(after);
-    if (toArrange) return;
-    toArrange = true;
-    cancelArranging = ports.afterFrame(arrange);
-  };
-
-  const change = (command: DeskCommand): void => {
-    if (isPressed(command)) {
-      press(command);
-      return;
-    }
-    const before = store.getState();
-    const after = reduce(before, command, pipeline);
-    if (after !== before) store.setState(command.kind === 'type' && after.text !== before.text ? opener.shelved(after, before) : after);
-  };
 
   const startAt = (bar: number): void => {
     const { loop } = store.getState().settings;
@@ -310,29 +244,4 @@ export function createDesk(ports: DeskPorts): Desk {
       await Promise.all([warm(), fetchDemos()]);
     },
   };
-}
-
-function firstState(demo: DemoChart | undefined, pipeline: Pipeline): DeskState {
-  const text = demo?.text ?? NEW_CHART;
-  const reading = pipeline.read(text);
-  const settings = reading.ok ? settingsForChart(reading.value, DEFAULT_SETTINGS) : DEFAULT_SETTINGS;
-  const empty: DeskState = {
-    chartId: demo?.id ?? 'quick',
-    text,
-    openedText: demo ? text : null,
-    faults: [],
-    quickFaults: [],
-    music: null,
-    trouble: null,
-    unsaved: null,
-    unwritten: null,
-    settings,
-    preferences: DEFAULT_PREFERENCES,
-    shelf: [],
-    keeping: { kind: 'kept' },
-    otherTab: null,
-    putAside: [],
-    announcement: null,
-  };
-  return remake(empty, pipeline);
 }

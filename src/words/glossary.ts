@@ -1,4 +1,3 @@
-// long because a glossary is a long table
 /** A trade word: its name, other spellings by which it is found in a sentence, and what it means. */
 interface Entry {
   readonly name: string;

@@ -1,4 +1,3 @@
-// long because the order of everything on every kind of engraved sheet stands in one place
 import type { Level } from '../../vocabulary';
 import type { Notation, StaffName } from '../notation/notation';
 import { type SystemGeometry, systemGeometry } from '../notation/system-geometry';

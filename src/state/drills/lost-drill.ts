@@ -1,7 +1,6 @@
 import { barsUntilBack, planSurprises, rearranged, type Surprise } from '../../practice/lost-and-found';
 import type { Desk } from '../desk';
-import type { Listening } from '../listening/listening';
-import { type PassReport, WHOLE_BAND } from '../listening/listening-state';
+import { type Listening, type PassReport, WHOLE_BAND } from '../listening/listening-state';
 
 /** Bars that a chart must have: below that there is no room for a surprise. */
 const SHORTEST_FORM = 16;

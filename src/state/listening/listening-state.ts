@@ -1,12 +1,17 @@
+import type { StoreApi } from 'zustand/vanilla';
 import { CLICK_MODES, type Ensemble, FULL_BAND } from '../../performance/ensemble';
-import type { PartName } from '../../performance/performance';
-import type { Assessment } from '../../practice/finding';
+import type { PartName, Performance } from '../../performance/performance';
+import type { Assessment, LoopBars } from '../../practice/finding';
 import type { Matched } from '../../practice/labelled';
 import type { MarkerDelay } from '../../practice/marker-delay';
 import type { Take } from '../../practice/take';
+import type { HalfNotesPerMinute, InputMillis } from '../../vocabulary';
+import type { Loop } from '../settings';
 import type { Calibration } from './calibrations';
 import type { OutputTrust } from './output-trust';
-import type { InputDevice, SourceName, SourceState } from './ports';
+import type { PlayedFigure } from './played-figure';
+import type { InputDevice, Played, SourceName, SourceState } from './ports';
+import type { ReplayWith } from './replay';
 import type { Interruption } from './takes';
 
 /** What the player plays along with. */
@@ -117,4 +122,63 @@ export interface ListeningState {
   readonly replaying: Replaying | null;
   /** Ratings by the player's own ear for the loop in force. */
   readonly ratings: readonly SelfRating[];
+}
+
+/** Nobody listens. */
+export const NOT_LISTENING: ListeningState = {
+  source: null,
+  device: { kind: 'off' },
+  rhythmKeys: false,
+  octave: 0,
+  headphones: false,
+  plays: 'both hands',
+  band: WHOLE_BAND,
+  soundsNotes: false,
+  sendTo: null,
+  outputs: [],
+  output: 'steady',
+  coarse: false,
+  calibration: null,
+  calibrating: { kind: 'off' },
+  report: null,
+  tally: null,
+  silent: 0,
+  replaying: null,
+  ratings: [],
+};
+
+/** Listening as the screens see it. */
+export interface Listening {
+  readonly store: StoreApi<ListeningState>;
+  /** Asks for a source and listens to it; call it inside a gesture. */
+  choose(source: SourceName): void;
+  /** Wakes a device that is held; the take goes on. Call it inside a gesture. */
+  wake(): void;
+  /** Stops listening and lets the device go. */
+  close(): void;
+  /** Closes, and brings the whole band back. */
+  leave(): void;
+  set(change: Partial<Pick<ListeningState, 'plays' | 'rhythmKeys' | 'octave' | 'soundsNotes' | 'sendTo' | 'headphones'>>): void;
+  /** What the band leaves out. The click's pulse is switched on with it. */
+  setBand(change: Partial<Band>): void;
+  /** A touch on the tap field. */
+  tap(at: InputMillis): void;
+  /** Plays sixteen clicks to tap along with. */
+  calibrate(): void;
+  /** Plays music that is not the chart as it lies on the desk, under the desk's mix; call it inside a gesture. */
+  playMusic(performance: Performance): void;
+  /** The bars that a finding names, as a loop of the form; null before there is a report. */
+  loopOf(bars: LoopBars): Loop | null;
+  /** What "again, slower" plays after `tempo`; null where it cannot be slower. */
+  slowerThan(tempo: HalfNotesPerMinute): HalfNotesPerMinute | null;
+  /** Plays the bars that a finding names as a loop, at `tempo` where one is given. */
+  playLoop(bars: LoopBars, tempo?: HalfNotesPerMinute): void;
+  replay(withWhat: ReplayWith, shiftBars: 0 | 1): void;
+  /** The rhythm of the last pass as a figure of the player's own, for the grid to confirm; null before there is one. */
+  readFigure(): PlayedFigure | null;
+  rate(rating: SelfRating): void;
+  /** Hears of every note the moment it comes, for lights; nothing here waits for a frame. */
+  onPlayed(listener: (played: Played) => void): () => void;
+  /** Loudness of the microphone now. */
+  level(): number;
 }

@@ -10,6 +10,12 @@ export function placeOf(hash: string): Place {
   return PLACES.find((place) => place === name) ?? 'practise';
 }
 
+/** Goes to a place, to its top also from within it. */
+export const goTo = (place: Place): void => {
+  window.location.hash = `#/${place}`;
+  window.scrollTo(0, 0);
+};
+
 /** The place the address names now. A place that is fetched on demand takes over when it is there; the one before stays in sight until then. */
 export function usePlace(): Place {
   const [place, setPlace] = useState(() => placeOf(window.location.hash));

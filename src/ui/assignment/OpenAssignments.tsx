@@ -5,9 +5,10 @@ import { progressOf } from '../../state/assignment/progress';
 import type { Journal } from '../../state/journal/journal';
 import { ASSIGNMENT_WORDS } from '../../words/assignment';
 import { useDesk } from '../app/desk-context';
+import { goTo } from '../app/use-place';
 import { beginDrill } from '../drills/begin-drill';
 import { DrillsContext } from '../drills/drills-context';
-import { toPractise, useJournalState } from '../journal/use-journal';
+import { useJournalState } from '../journal/use-journal';
 import { AssignmentFacts } from './AssignmentFacts';
 import { useAssignments } from './use-assignments';
 
@@ -50,7 +51,7 @@ function OneAssignment({ kept, room, journal }: One) {
     await room.open(kept);
     const { drill } = assignment;
     if (drill && drills) beginDrill(await drills(), drill.name, drill.seed);
-    else toPractise();
+    else goTo('practise');
   };
   return (
     <li className="assignment-one">

@@ -2,6 +2,7 @@ import type { Library } from '../../state/library/library';
 import type { SetList } from '../../state/library/set-list';
 import { LIBRARY_WORDS } from '../../words/library';
 import { useDesk, useDeskItself } from '../app/desk-context';
+import { goTo } from '../app/use-place';
 import { SetCharts, useTitleOf } from './SetCharts';
 import { useLibraryState } from './use-library';
 
@@ -86,8 +87,7 @@ function MovesKey({ set }: { readonly set: SetList }) {
       .journal()
       .then((journal) => journal.studySet(set))
       .catch(() => undefined);
-    window.location.hash = '#/journal';
-    window.scrollTo(0, 0);
+    goTo('journal');
   };
   return (
     <button type="button" className="key" onClick={() => void study()}>

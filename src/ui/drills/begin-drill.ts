@@ -1,14 +1,13 @@
 import { BOARD_DRILLS } from '../../state/drills/board-drill';
 import type { DrillsRoom } from '../../state/drills/drills';
-import { toPractise } from '../journal/use-journal';
+import { goTo } from '../app/use-place';
 import { drillsBegun, drillWanted, isOwnDrill } from './drills-context';
 
 /** Begins a drill by its name, with the number that sets it where there is one: on the board, or in the Drills place; only the board where the name is not known. */
 export function beginDrill(room: DrillsRoom, name: string, seed: number | null): void {
   if (isOwnDrill(name)) {
     drillWanted.setState({ name, seed }, true);
-    window.location.hash = '#/drills';
-    window.scrollTo(0, 0);
+    goTo('drills');
     return;
   }
   const known = BOARD_DRILLS.find((each) => each === name);
@@ -16,5 +15,5 @@ export function beginDrill(room: DrillsRoom, name: string, seed: number | null):
     room.begin(known, { seed: seed ?? Math.floor(Date.now() / 1000) % 10_000 });
     drillsBegun.setState(true, true);
   }
-  toPractise();
+  goTo('practise');
 }

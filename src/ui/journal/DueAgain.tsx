@@ -2,7 +2,8 @@ import type { Due } from '../../state/journal/due-items';
 import type { Journal } from '../../state/journal/journal';
 import type { SetList } from '../../state/library/set-list';
 import { JOURNAL_WORDS } from '../../words/journal';
-import { momentOfSet, toPractise } from './use-journal';
+import { goTo } from '../app/use-place';
+import { momentOfSet } from './use-journal';
 
 /** What comes back today, or why nothing does. */
 export function DueAgain(props: {
@@ -32,7 +33,7 @@ export function DueAgain(props: {
               aria-label={JOURNAL_WORDS.openLoop(title, fromBar, toBar)}
               onClick={() => {
                 journal.open(chart, { fromBar, toBar });
-                toPractise();
+                goTo('practise');
               }}
             >
               <b>{title}</b>

@@ -2,7 +2,8 @@ import type { HandMove, NextMove, SetPlan } from '../../practice/set-planner';
 import type { Journal } from '../../state/journal/journal';
 import { JOURNAL_WORDS } from '../../words/journal';
 import { printedChord } from '../../words/spoken';
-import { toPractise, useJournalState } from './use-journal';
+import { goTo } from '../app/use-place';
+import { useJournalState } from './use-journal';
 
 /** Moves that are shown before the others are asked for: an evening's worth. */
 const AT_ONCE = 6;
@@ -58,7 +59,7 @@ function Move(props: { readonly journal: Journal; readonly move: HandMove; reado
         aria-label={JOURNAL_WORDS.drillMove(from, to)}
         onClick={() => {
           journal.drillMove(move);
-          toPractise();
+          goTo('practise');
         }}
       >
         {JOURNAL_WORDS.drill}

@@ -3,9 +3,10 @@ import type { Journal } from '../../state/journal/journal';
 import { laidOut, sessionItems } from '../../state/journal/session-items';
 import { JOURNAL_WORDS } from '../../words/journal';
 import { useDeskItself } from '../app/desk-context';
+import { goTo } from '../app/use-place';
 import { useTitleOf } from '../chart/SetCharts';
 import { sessionBlock } from './session-block';
-import { toPractise, useJournalState } from './use-journal';
+import { useJournalState } from './use-journal';
 
 /** What a session would be about, and the button that begins it. */
 export function SessionOffer({ journal, due, today }: { readonly journal: Journal; readonly due: readonly Due[]; readonly today: number }) {
@@ -16,7 +17,7 @@ export function SessionOffer({ journal, due, today }: { readonly journal: Journa
   const { blocks, left } = laidOut(items, rests);
   const begin = (): void => {
     journal.startSession(items);
-    toPractise();
+    goTo('practise');
     void import('./show-session').then(({ showSession }) => showSession(document, desk, journal));
   };
   return (

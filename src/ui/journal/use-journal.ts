@@ -22,9 +22,3 @@ export function useJournalState<Value>(journal: Journal, select: (state: Journal
 
 /** Noon of a set list's day, as a moment, or null without one. */
 export const momentOfSet = ({ date }: SetList): number | null => (date === null ? null : Date.parse(`${date}T12:00:00`));
-
-/** Goes to the Practise place, where what was opened waits to be played. */
-export const toPractise = (): void => {
-  window.location.hash = '#/practise';
-  window.scrollTo(0, 0);
-};

@@ -1,6 +1,5 @@
 import { useId } from 'react';
-import type { Listening } from '../../state/listening/listening';
-import { CLICKS, PIANOS } from '../../state/listening/listening-state';
+import { CLICKS, type Listening, PIANOS } from '../../state/listening/listening-state';
 import { LISTENING } from '../../words/listening';
 import { useHeard } from './listening-context';
 

@@ -1,5 +1,4 @@
-import type { Listening } from '../../state/listening/listening';
-import type { PassReport } from '../../state/listening/listening-state';
+import type { Listening, PassReport } from '../../state/listening/listening-state';
 import { LISTENING } from '../../words/listening';
 import { useHeard } from './listening-context';
 

@@ -1,6 +1,5 @@
 import type { MouseEvent } from 'react';
-import type { Listening } from '../../state/listening/listening';
-import type { ListeningState } from '../../state/listening/listening-state';
+import type { Listening, ListeningState } from '../../state/listening/listening-state';
 import type { SourceName } from '../../state/listening/ports';
 import { LISTENING } from '../../words/listening';
 import { usePlaying } from '../app/desk-context';

@@ -1,6 +1,5 @@
 import type { Finding, FindingFacts } from '../../practice/finding';
-import type { Listening } from '../../state/listening/listening';
-import type { PassReport } from '../../state/listening/listening-state';
+import type { Listening, PassReport } from '../../state/listening/listening-state';
 import { FINDINGS } from '../../words/findings';
 import { LISTENING } from '../../words/listening';
 import { useDesk } from '../app/desk-context';

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import type { Listening } from '../../state/listening/listening';
+import type { Listening } from '../../state/listening/listening-state';
 import type { Played, SourceName } from '../../state/listening/ports';
 import { LISTENING } from '../../words/listening';
 import { plainName } from './plain-name';

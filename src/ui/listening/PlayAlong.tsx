@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Listening } from '../../state/listening/listening';
+import type { Listening } from '../../state/listening/listening-state';
 import type { SourceName } from '../../state/listening/ports';
 import { LISTENING } from '../../words/listening';
 import { usePlaying } from '../app/desk-context';

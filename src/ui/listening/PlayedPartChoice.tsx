@@ -1,6 +1,5 @@
 import { useId } from 'react';
-import type { Listening } from '../../state/listening/listening';
-import { PLAYED_PARTS } from '../../state/listening/listening-state';
+import { type Listening, PLAYED_PARTS } from '../../state/listening/listening-state';
 import { LISTENING } from '../../words/listening';
 import { useHeard } from './listening-context';
 

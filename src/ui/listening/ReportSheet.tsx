@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import type { Listening } from '../../state/listening/listening';
-import type { PassReport } from '../../state/listening/listening-state';
+import type { Listening, PassReport } from '../../state/listening/listening-state';
 import type { PlayedFigure } from '../../state/listening/played-figure';
 import { barAt } from '../../state/loop';
 import { FINDINGS } from '../../words/findings';

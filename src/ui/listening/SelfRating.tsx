@@ -1,4 +1,4 @@
-import type { Listening } from '../../state/listening/listening';
+import type { Listening } from '../../state/listening/listening-state';
 import { LISTENING } from '../../words/listening';
 import { useHeard } from './listening-context';
 

@@ -1,5 +1,5 @@
 import { createPortal } from 'react-dom';
-import type { Listening } from '../../state/listening/listening';
+import type { Listening } from '../../state/listening/listening-state';
 import { inputMillis } from '../../vocabulary';
 import { LISTENING } from '../../words/listening';
 

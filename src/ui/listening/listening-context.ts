@@ -1,7 +1,6 @@
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
-import type { Listening } from '../../state/listening/listening';
-import type { ListeningState } from '../../state/listening/listening-state';
+import type { Listening, ListeningState } from '../../state/listening/listening-state';
 import { useRoom } from '../app/use-room';
 
 /** Fetches listening the first time it is wanted, and gives the same one ever after. */

@@ -1,4 +1,3 @@
-// long because every text that a reader of charts can expect stands here
 /**
  * What was expected in a chart, in Spanish: the English text, with `{}` for what changes, and what is said for it, with `{1}`, `{2}` … for the same
  * pieces in their order. What a piece holds is looked up in turn. Words that are typed into charts (`half = 92`, `role:`) stay as they are typed.

@@ -1,4 +1,3 @@
-// long because a glossary is a long table
 import type { GLOSSARY_WORDS } from '../glossary';
 import type { Said } from '../language';
 

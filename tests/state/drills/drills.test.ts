@@ -4,8 +4,7 @@ import { createStore } from 'zustand/vanilla';
 import type { Performance } from '../../../src/performance/performance';
 import { BOARD_DRILLS, demandsOf } from '../../../src/state/drills/board-drill';
 import { createDrills } from '../../../src/state/drills/drills';
-import type { Listening } from '../../../src/state/listening/listening';
-import { type Band, type ListeningState, type PlayedPart, WHOLE_BAND } from '../../../src/state/listening/listening-state';
+import { type Band, type Listening, type ListeningState, type PlayedPart, WHOLE_BAND } from '../../../src/state/listening/listening-state';
 import { deskBench } from '../desk-fixture';
 
 function bench() {
