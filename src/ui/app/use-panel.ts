@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useRef } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 
 /** How a panel behaves where it does not lie over the page. */
 export interface PanelManners {
@@ -13,8 +13,13 @@ export function focusAgain(element: Element | null): void {
   if (element instanceof HTMLElement || element instanceof SVGElement) element.focus({ preventScroll: true });
 }
 
-/** What is open, the last one on top, and whether each would close on this press of Escape. */
-const opened: { readonly wants: (event: KeyboardEvent) => boolean }[] = [];
+/** A panel that is open: what lies in it, and whether it would close on this press of Escape. */
+interface Opened {
+  readonly has: (element: unknown) => boolean;
+  readonly wants: (event: KeyboardEvent) => boolean;
+}
+/** What is open, the last one on top. */
+const opened: Opened[] = [];
 
 /**
  * For a panel that opens: it takes the focus, gives it back to where it was when it goes (a panel that leaves the focus, to where it was
@@ -25,11 +30,13 @@ export function usePanel(onClose: () => void, manners: PanelManners = {}): RefOb
   const close = useRef(onClose);
   close.current = onClose;
   const { leavesFocus = false, escapeWithin = false } = manners;
-  useEffect(() => {
-    let outside = document.activeElement;
+  const outside = useRef<Element | null>(null);
+  // With the panel itself, not after its first frame: what can be seen can be closed.
+  useLayoutEffect(() => {
     const isInside = (element: unknown): boolean => element instanceof Node && panel.current?.contains(element) === true;
+    if (!isInside(document.activeElement)) outside.current = document.activeElement;
     if (!leavesFocus) panel.current?.focus({ preventScroll: true });
-    const self = { wants: ({ target }: KeyboardEvent) => !escapeWithin || isInside(target) };
+    const self: Opened = { has: isInside, wants: ({ target }: KeyboardEvent) => !escapeWithin || isInside(target) };
     opened.push(self);
     const onKeyDown = (event: KeyboardEvent): void => {
       if (event.key !== 'Escape' || event.defaultPrevented || opened.findLast(({ wants }) => wants(event)) !== self) return;
@@ -39,7 +46,7 @@ export function usePanel(onClose: () => void, manners: PanelManners = {}): RefOb
       close.current();
     };
     const onFocusIn = (event: FocusEvent): void => {
-      if (leavesFocus && !isInside(event.target) && event.target !== document.body) outside = event.target as Element;
+      if (leavesFocus && !isInside(event.target) && event.target !== document.body) outside.current = event.target as Element;
     };
     window.addEventListener('keydown', onKeyDown, true);
     document.addEventListener('focusin', onFocusIn);
@@ -47,10 +54,14 @@ export function usePanel(onClose: () => void, manners: PanelManners = {}): RefOb
       opened.splice(opened.indexOf(self), 1);
       window.removeEventListener('keydown', onKeyDown, true);
       document.removeEventListener('focusin', onFocusIn);
-      const { activeElement } = document;
-      const lost = activeElement === document.body || isInside(activeElement) || panel.current === null;
-      if (lost) focusAgain(outside);
     };
   }, [leavesFocus, escapeWithin]);
+  // The focus goes back once the panel is out of the page, unless the one that took its place has it.
+  useEffect(
+    () => () => {
+      if (!opened.some(({ has }) => has(document.activeElement))) focusAgain(outside.current);
+    },
+    [],
+  );
   return panel;
 }
