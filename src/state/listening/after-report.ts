@@ -1,5 +1,6 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { PRACTICE } from '../../practice/practice-limits';
+import { fullBarTicks } from '../../vocabulary';
 import type { Desk } from '../desk';
 import { barAt } from '../loop';
 import { heldTempo } from '../tap-tempo';
@@ -10,9 +11,6 @@ import { claveMet, replayOf } from './replay';
 
 /** What a report leads to: its bars again, slower, the take heard again, its rhythm as a figure. */
 export type AfterReport = Pick<Listening, 'loopOf' | 'slowerThan' | 'playLoop' | 'replay' | 'readFigure'>;
-
-/** Ticks of a bar, where a take has none. */
-const BAR_TICKS = 1920;
 
 /** Acts on the report that stands in `store`. */
 export function createAfterReport(store: StoreApi<ListeningState>, desk: Pick<Desk, 'desk' | 'run'>, aside: Aside): AfterReport {
@@ -43,7 +41,7 @@ export function createAfterReport(store: StoreApi<ListeningState>, desk: Pick<De
     replay(withWhat, shiftBars) {
       const take = report()?.take;
       if (!take) return;
-      const bar = take.music.performance.bars[0]?.ticks ?? BAR_TICKS;
+      const bar = take.music.performance.bars[0]?.ticks ?? fullBarTicks('4/4');
       desk.run({ kind: 'stop' });
       const music = replayOf(take, withWhat, shiftBars * bar);
       const claveStrokes = music.events.filter(({ part }) => part === 'clave').length;

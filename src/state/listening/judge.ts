@@ -1,8 +1,7 @@
 import { assess } from '../../practice/assess';
 import type { Finding } from '../../practice/finding';
 import { matchTake } from '../../practice/match';
-import { TICKS_PER_STEP } from '../../vocabulary';
-import type { Recorded } from './takes';
+import { EARLY_TICKS, type Recorded } from './takes';
 
 /** A stretch, labelled and judged. */
 export interface Judged {
@@ -13,8 +12,6 @@ export interface Judged {
 }
 
 const MOST_SAID = 3;
-/** A stroke this little before the stretch belongs to it. */
-const HALF_STEP = TICKS_PER_STEP / 2;
 /** What a pass that is clean by itself may still be told from the passes before it: time and touch, not notes that were mended since. */
 const LASTING: ReadonlySet<Finding['facts']['kind']> = new Set([
   'rushing',
@@ -41,7 +38,7 @@ export function judgeStretch({ take, wide }: Recorded): Judged {
   const all = assessment.clean ? seen.all.filter(({ facts }) => LASTING.has(facts.kind)) : seen.all;
   const { clean, shareRight } = assessment;
   return {
-    matched: { ...wideMatched, strokes: wideMatched.strokes.filter(({ playTick }) => playTick >= take.fromPlayTick - HALF_STEP) },
+    matched: { ...wideMatched, strokes: wideMatched.strokes.filter(({ playTick }) => playTick >= take.fromPlayTick - EARLY_TICKS) },
     assessment: { ...seen, clean, shareRight, all, findings: all.slice(0, MOST_SAID) },
     together: Math.round((take.toPlayTick - wide.fromPlayTick) / (take.toPlayTick - take.fromPlayTick)),
   };

@@ -179,8 +179,10 @@ export function createListening(ports: ListeningPorts): Listening {
       if (change.soundsNotes === false) soundKeys.silence();
       if (change.rhythmKeys !== undefined) ports.keys.setMode(change.rhythmKeys ? 'rhythm' : 'notes');
       if (change.octave !== undefined) ports.keys.setOctave(change.octave);
-      if (change.headphones !== undefined) loudspeaker.begin();
-      if (change.headphones !== undefined) player()?.setEnsemble(ensembleNow());
+      if (change.headphones !== undefined) {
+        loudspeaker.begin();
+        player()?.setEnsemble(ensembleNow());
+      }
       if (change.sendTo !== undefined) send(change.sendTo);
       if (change.plays !== undefined) {
         takes.begin();

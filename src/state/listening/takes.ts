@@ -50,6 +50,8 @@ export interface Takes {
   clocks: ReturnType<typeof createClockTrack>;
 }
 
+/** A stroke this little before a stretch belongs to it, one this little before its end to the next. */
+export const EARLY_TICKS = TICKS_PER_STEP / 2;
 /** A late note still belongs to the stretch that was just over. */
 const SETTLE_SECONDS = 0.3;
 /** A share of stamps above which the whole stretch counts as coarse. */
@@ -95,10 +97,8 @@ export function createTakes(): Takes {
 
   const take = (stretch: Stretch, terms: TakeTerms, account: Sounded): Recorded => {
     const map = clocks.map();
-    // A stroke a little before the stretch belongs to it, one a little before its end to the next.
-    const half = TICKS_PER_STEP / 2;
-    const from = inputMoment(account, stretch.fromPlayTick - half) ?? inputMillis(0);
-    const to = inputMoment(account, stretch.toPlayTick - half) ?? from;
+    const from = inputMoment(account, stretch.fromPlayTick - EARLY_TICKS) ?? inputMillis(0);
+    const to = inputMoment(account, stretch.toPlayTick - EARLY_TICKS) ?? from;
     const { heard, coarse } = played.count(from, to);
     const rough = heard > 0 && coarse / heard > COARSE_SHARE;
     const { performance, startTick, early = 0, fromPlay } = stretch.span;
